@@ -1,0 +1,7 @@
+"""Let `python -m lastlook` be the command."""
+
+import sys
+
+from lastlook.cli.main import main
+
+sys.exit(main())

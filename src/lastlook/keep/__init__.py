@@ -1,0 +1,1 @@
+"""The outfits kept on this disk, every revision of them."""

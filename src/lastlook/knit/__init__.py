@@ -1,0 +1,1 @@
+"""A reading worked row by row, and a shape written down as rows."""

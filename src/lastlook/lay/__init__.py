@@ -1,0 +1,1 @@
+"""Paper pieces on a cloth."""

@@ -1,0 +1,1 @@
+"""Printed text to instructions, in every reading that makes sense."""

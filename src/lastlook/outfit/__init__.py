@@ -1,0 +1,1 @@
+"""The whole undertaking and its three questions."""

@@ -1,0 +1,1 @@
+"""Sewing-pattern pieces and their alterations."""

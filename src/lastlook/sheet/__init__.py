@@ -1,0 +1,1 @@
+"""Anything printed, as values first, then bytes."""

@@ -1,0 +1,1 @@
+"""What is at hand: yarn, cloth, notions, swatches."""

@@ -1,0 +1,1 @@
+"""A body, by its measurements."""
