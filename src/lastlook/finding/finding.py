@@ -21,12 +21,18 @@ class Certainty(Enum):
     NOTE = "note"
 
 
+Plain = str | int | float | bool
+
+
 @dataclass(frozen=True)
 class Edit:
-    """One change of the outfit's document: the dotted path of a fact, and its new value."""
+    """One change of the outfit's document: the dotted path of a fact, and its new value.
+
+    A path that ends in `.+` adds an entry to a list; such an entry is a row of (key, value) pairs.
+    """
 
     fact: str
-    value: str | int | float | bool
+    value: Plain | tuple[tuple[str, Plain], ...]
 
 
 @dataclass(frozen=True)
