@@ -1,1 +1,22 @@
-"""A reading worked row by row, and a shape written down as rows."""
+"""A reading worked: from a leaflet's text to every row of every piece, with the proofs."""
+
+from lastlook.knit.contract import as_json
+from lastlook.knit.outline import outline
+from lastlook.knit.read import read
+from lastlook.knit.reading import LeafletReading, SizeReading
+from lastlook.knit.worked import Act, Ended, Shaping, Side, Stated, WorkedPiece, WorkedRow
+
+__all__ = [
+    "Act",
+    "Ended",
+    "LeafletReading",
+    "Shaping",
+    "Side",
+    "SizeReading",
+    "Stated",
+    "WorkedPiece",
+    "WorkedRow",
+    "as_json",
+    "outline",
+    "read",
+]
