@@ -1,0 +1,139 @@
+"""An outline grown outwards, each of its runs by its own width.
+
+A *run* is an open part of a closed, counter-clockwise outline. Corners are carried on straight until they meet; a
+corner sharper than the limit is cut off. A run that is folded up later *mirrors* its neighbours: beyond the fold its ends
+slant the other way, so that they lie on the neighbours once folded.
+"""
+
+from __future__ import annotations
+
+import itertools
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from shapely.geometry import LinearRing, Polygon
+
+from lastlook.geometry.path import Path, polygon
+from lastlook.geometry.point import Point, distance_mm
+from lastlook.geometry.split import meeting
+from lastlook.geometry.tangent import direction, right_of
+
+CHORD_MM = 0.02
+"""How closely the grown outline's chords follow the true curve."""
+LONGEST_CORNER = 2.5
+"""A corner reaches this many widths at most (about 47 degrees) before it is cut off; common practice, no source."""
+
+
+@dataclass(frozen=True)
+class Run:
+    """One part of an outline, and how far it grows."""
+
+    path: Path
+    width_mm: float
+    folds_up: bool = False
+
+
+def grown(runs: Sequence[Run]) -> Path:
+    """Return the outline grown outwards by the width of each run, as a closed path of straight lines."""
+    lines = [_beside(run.path.points(CHORD_MM), run.width_mm) for run in runs]
+    ring: list[Point] = []
+    count = len(runs)
+    for number in range(count):
+        following = (number + 1) % count
+        corner = _corner(runs[number], lines[number], runs[following], lines[following])
+        lines[number], between, lines[following] = corner
+        runs = list(runs)
+        ring += [] if number == 0 else lines[number]
+        ring += between
+    return _clean([*lines[0], *ring])
+
+
+def _beside(points: Sequence[Point], width_mm: float) -> list[Point]:
+    """Return the polyline shifted to its right, its chords carried on until they meet."""
+    steps = [(a, b) for a, b in itertools.pairwise(points) if distance_mm(a, b) > 1e-9]
+    aways = [right_of(direction(a, b)) for a, b in steps]
+    moved = [(_off(a, n, width_mm), _off(b, n, width_mm)) for (a, b), n in zip(steps, aways, strict=True)]
+    out = [moved[0][0]]
+    for (a, b), (c, d) in itertools.pairwise(moved):
+        spot = meeting(a, direction(a, b), c, direction(c, d))
+        near = spot is not None and distance_mm(spot, b) <= max(LONGEST_CORNER * abs(width_mm), 1e-6)
+        out += [spot] if spot is not None and near else [b, c]
+    return [*out, moved[-1][1]]
+
+
+def _corner(
+    a: Run, line_a: list[Point], b: Run, line_b: list[Point]
+) -> tuple[list[Point], list[Point], list[Point]]:
+    """Return both lines, clipped or not, and the points that join them."""
+    along_a, along_b = direction(line_a[-2], line_a[-1]), direction(line_b[0], line_b[1])
+    if b.folds_up and b.width_mm > 0:
+        return _folded(line_a, along_a, a.path.end, along_b, line_b)
+    if a.folds_up and a.width_mm > 0:
+        back_b, back_a, corner = [*reversed(line_b)], [*reversed(line_a)], a.path.end
+        first, between, last = _folded(back_b, _back(along_b), corner, _back(along_a), back_a)
+        return [*reversed(last)], [*reversed(between)], [*reversed(first)]
+    spot = meeting(line_a[-1], along_a, line_b[0], along_b)
+    if spot is None:
+        return line_a, [], line_b
+    limit = LONGEST_CORNER * max(a.width_mm, b.width_mm, 1e-6)
+    if distance_mm(spot, a.path.end) > limit:
+        reach = max(a.width_mm, b.width_mm)
+        return line_a, [_off(line_a[-1], along_a, reach), _off(line_b[0], along_b, -reach)], line_b
+    return _clipped(line_a, spot), [spot], _clipped(line_b[::-1], spot)[::-1]
+
+
+def _folded(
+    side: list[Point], along: Point, corner: Point, hem_along: Point, hem: list[Point]
+) -> tuple[list[Point], list[Point], list[Point]]:
+    """Join a side to a hem that folds up: down the side to the fold, then slanting as the side does, mirrored."""
+    turn = meeting(side[-1], along, corner, hem_along)
+    if turn is None:
+        return side, [], hem
+    dot = along[0] * hem_along[0] + along[1] * hem_along[1]
+    slant = (along[0] - 2 * dot * hem_along[0], along[1] - 2 * dot * hem_along[1])
+    slant = (-slant[0], -slant[1])
+    mirrored = (along[0] - 2 * dot * hem_along[0], along[1] - 2 * dot * hem_along[1])
+    spot = _first_crossing(hem, turn, mirrored) or meeting(turn, mirrored, hem[0], hem_along)
+    if spot is None:
+        return side, [], hem
+    return _clipped(side, turn), [turn, spot], _clipped(hem[::-1], spot)[::-1]
+
+
+def _first_crossing(line: list[Point], through: Point, along: Point) -> Point | None:
+    for a, b in itertools.pairwise(line):
+        sides = [(p[0] - through[0]) * along[1] - (p[1] - through[1]) * along[0] for p in (a, b)]
+        if sides[0] * sides[1] < 0:
+            return meeting(a, direction(a, b), through, along)
+    return None
+
+
+def _clipped(line: list[Point], spot: Point) -> list[Point]:
+    """Drop the points at the end of a line that lie beyond a spot."""
+    while len(line) > 1:
+        x, y = direction(line[-2], line[-1])
+        if (line[-1][0] - spot[0]) * x + (line[-1][1] - spot[1]) * y < -1e-9:
+            break
+        line = line[:-1]
+    return line
+
+
+def _clean(ring: list[Point]) -> Path:
+    """Close the ring; loops that turned inside out at narrow inner corners are dropped."""
+    kept = [ring[0]]
+    kept += [spot for before, spot in itertools.pairwise(ring) if distance_mm(before, spot) > 1e-6]
+    if distance_mm(kept[0], kept[-1]) <= 1e-6:
+        kept.pop()
+    if not LinearRing(kept).is_simple:
+        shape = Polygon(kept).buffer(0)
+        largest = max(getattr(shape, "geoms", [shape]), key=lambda part: part.area)
+        kept = [(x, y) for x, y in list(largest.exterior.coords)[:-1]]
+    path = polygon(kept)
+    return path if path.area_mm2() > 0 else path.reversed()
+
+
+def _off(spot: Point, along: Point, by_mm: float) -> Point:
+    return (spot[0] + along[0] * by_mm, spot[1] + along[1] * by_mm)
+
+
+def _back(along: Point) -> Point:
+    return (-along[0], -along[1])
