@@ -1,0 +1,42 @@
+"""Yarn in knitting: what a stitch takes, what the pieces take, whether it suffices."""
+
+from lastlook.knit.yarn.counts import STRUCTURES, PieceStitches, stitches_of
+from lastlook.knit.yarn.enough import rows_left
+from lastlook.knit.yarn.forecast import Forecast, Weighed, forecast, stitch_g
+from lastlook.knit.yarn.loop import (
+    DRY,
+    FULL,
+    WET,
+    diameter_mm,
+    grams_per_m2,
+    grams_per_stitch,
+    loop_from_mark_mm,
+    loop_mm,
+    loop_of,
+    peirce_loop_mm,
+    shrinkage_percent,
+    tightness,
+)
+
+__all__ = [
+    "DRY",
+    "FULL",
+    "STRUCTURES",
+    "WET",
+    "Forecast",
+    "PieceStitches",
+    "Weighed",
+    "diameter_mm",
+    "forecast",
+    "grams_per_m2",
+    "grams_per_stitch",
+    "loop_from_mark_mm",
+    "loop_mm",
+    "loop_of",
+    "peirce_loop_mm",
+    "rows_left",
+    "shrinkage_percent",
+    "stitch_g",
+    "stitches_of",
+    "tightness",
+]
