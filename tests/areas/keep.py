@@ -1,7 +1,7 @@
 """A shelf and a folder driven by words, one act a line; the clock is a counter, so the pages stay the same.
 
-`write NAME text` changes a file on the screens, `hand NAME text` changes it in the folder and `lose NAME` takes it
-away there; `close` shuts the shelf and opens it again; `receive NAME...` is a mailed zip with files of those names.
+`write NAME text` changes a file on the screens, `hand NAME text` in the folder, where `lose NAME` takes it away;
+`close` shuts the shelf and opens it again; `receive NAME...` is a mailed zip with files of those names.
 """
 
 from __future__ import annotations
