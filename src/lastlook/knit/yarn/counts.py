@@ -1,7 +1,8 @@
 """How many stitches of each structure a piece has, and what its edges count for in stitches.
 
-An edge is told in *plain stitches*: a long-tail cast-on of three widths is 0.8 of a stitch for each stitch, a bind-off
-of three and a half widths 0.9 (worked out at 20 x 28 in 10 cm from those lengths; the lengths are common practice).
+An edge is told in *plain stitches*: a long-tail cast-on of three widths is 0.8 of a stitch for each stitch, a
+bind-off of three and a half widths 0.9 (worked out at 20 x 28 in 10 cm from those lengths; the lengths are
+common practice).
 """
 
 from __future__ import annotations
@@ -36,8 +37,8 @@ STRUCTURES: dict[str, Structure] = {
     "stranded": Structure(1.75, 0.10),
     "crochet": Structure(2.6, 0.3),
 }
-"""Common practice, no source: worked out from how much more yarn an area of each takes and how many stitches lie in
-it; knit and purl take about the same (a loom test, stringtheoryfiberworks 2014)."""
+"""Common practice, no source: worked out from how much more yarn an area of each takes and how many stitches
+lie in it; knit and purl take about the same (a loom test, stringtheoryfiberworks 2014)."""
 OTHER = Structure(1.0, 0.06)
 
 

@@ -52,9 +52,8 @@ def enough_findings(total: Spread, yarn: Yarn) -> tuple[Finding, ...]:
     )
 
 
-def kept_apart(per_piece: Sequence[tuple[str, Spread]], factor: Spread) -> tuple[tuple[str, float], ...]:
+def before_each(coming: Sequence[tuple[str, Spread]], factor: Spread) -> tuple[tuple[str, float], ...]:
     """Return the stop line before each piece that is not yet weighed, in the order of work."""
-    coming = [(name, grams) for name, grams in per_piece if grams.plus_minus / max(grams.best, 1) > 0.02]
     shared = factor.plus_minus / factor.best
     out = []
     for spot, (name, _) in enumerate(coming):

@@ -1,9 +1,9 @@
 """How much yarn the pieces will take, how sure that is, and how it gets surer with every piece that is weighed.
 
-Let w_i be what piece i takes if every stitch weighs what the swatch says, and t the one factor by which these hands
-and this yarn differ from it. Before knitting t is normal around 1 with standard deviation T. A piece that was weighed
-at y_i obeys y_i = t w_i + noise with variance v_i = (C w_i)² + S² (C: how much pieces of the same hands differ,
-S: the scale). Then t is normal with
+Let w_i be what piece i takes if every stitch weighs what the swatch says, and t the one factor by which these
+hands and this yarn differ from it. Before knitting t is normal around 1 with standard deviation T. A piece that
+was weighed at y_i obeys y_i = t w_i + noise with variance v_i = (C w_i)² + S² (C: how much pieces of the same
+hands differ, S: the scale). Then t is normal with
 
     precision  P = 1/T² + sum w_i²/v_i,        mean  m = (1/T² + sum w_i y_i/v_i) / P,
 
@@ -19,14 +19,15 @@ from dataclasses import dataclass
 
 from lastlook.finding import Finding
 from lastlook.knit.yarn.counts import PieceStitches, copies
-from lastlook.knit.yarn.enough import enough_findings, kept_apart
+from lastlook.knit.yarn.enough import before_each, enough_findings
 from lastlook.knit.yarn.loop import grams_per_stitch, loop_of
 from lastlook.quantity import Gauge, Missing, Spread, give_or_take
 from lastlook.quantity.spread import SIGMAS
 from lastlook.stock import Swatch, Yarn
 
 SWATCH_SD = 0.08
-"""T when the stitch was weighed: a garment strays so far from its swatch (our own assumption, stated and tested)."""
+"""T when the stitch was weighed: a garment strays so far from its swatch (our own assumption, stated and
+tested)."""
 LOOP_SD = 0.10
 """T when the stitch was worked out from gauge and yarn count: the state of rest alone is 5 % either way."""
 PIECE_SD = 0.03
@@ -60,6 +61,8 @@ class Forecast:
     factor: Spread
     """How much these hands take beside the swatch."""
     from_what: str
+    made: tuple[str, ...] = ()
+    """The pieces that were weighed."""
     findings: tuple[Finding, ...] = ()
 
     @property
@@ -79,7 +82,8 @@ class Forecast:
 
     def stop_lines(self) -> tuple[tuple[str, float], ...]:
         """Return what the scale must still show before each piece to come, for it and all after it to be sure."""
-        return kept_apart(self.per_piece, self.factor)
+        coming = [row for row in self.per_piece if row[0] not in self.made]
+        return before_each(coming, self.factor)
 
 
 def forecast(
@@ -114,6 +118,7 @@ def forecast(
         give_or_take(grams * mean, SIGMAS * grams * sd),
         give_or_take(mean, SIGMAS * sd),
         from_what,
+        tuple(one.name for one in each if one.name in made),
         found,
     )
 

@@ -1,8 +1,8 @@
 """How much yarn is in one stitch of plain knitting, from its gauge: the loop length and its kin.
 
-*Loop length* is the yarn in one stitch. For relaxed plain knitting the stitches in a square centimetre are Ks / l²,
-whatever the yarn, so a gauge gives the loop length (Munden, J. Textile Institute 50, 1959, T448; the dry and wet rows
-from memory, the fully relaxed row read in a solved examination paper, GATE 2015 Q54).
+*Loop length* is the yarn in one stitch. For relaxed plain knitting the stitches in a square centimetre are Ks /
+l², whatever the yarn, so a gauge gives the loop length (Munden, J. Textile Institute 50, 1959, T448; the dry
+and wet rows from memory, the fully relaxed row read in a solved examination paper, GATE 2015 Q54).
 """
 
 from __future__ import annotations
