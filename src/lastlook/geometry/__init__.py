@@ -5,12 +5,25 @@
 """
 
 from lastlook.geometry.arc import arc
+from lastlook.geometry.crossing import crossing_of, signed_area_mm2
 from lastlook.geometry.curve import Cubic, Line, Segment
 from lastlook.geometry.move import mapped, mirrored, shifted, swung
 from lastlook.geometry.nearest import Place, nearest
+from lastlook.geometry.nofit import Corners, convex_parts, convex_sum, half_planes, widened
 from lastlook.geometry.offset import Run, grown
 from lastlook.geometry.path import FINE_MM, Path, polygon, polyline
 from lastlook.geometry.point import Point, between, distance_mm
+from lastlook.geometry.region import (
+    Box,
+    area_parts,
+    covered_mm2,
+    drawn_in_parts,
+    joined,
+    open_area_mm2,
+    outside_parts,
+    part_between,
+    simpler,
+)
 from lastlook.geometry.split import at, crossings, cut, meeting, split
 from lastlook.geometry.tangent import (
     direction,
@@ -25,6 +38,8 @@ from lastlook.geometry.tangent import (
 
 __all__ = [
     "FINE_MM",
+    "Box",
+    "Corners",
     "Cubic",
     "Line",
     "Path",
@@ -33,27 +48,41 @@ __all__ = [
     "Run",
     "Segment",
     "arc",
+    "area_parts",
     "at",
     "between",
+    "convex_parts",
+    "convex_sum",
+    "covered_mm2",
+    "crossing_of",
     "crossings",
     "cut",
     "direction",
     "distance_mm",
+    "drawn_in_parts",
     "end_direction",
     "ends_along",
     "grown",
+    "half_planes",
+    "joined",
     "mapped",
     "meeting",
     "mirrored",
     "nearest",
+    "open_area_mm2",
+    "outside_parts",
+    "part_between",
     "polygon",
     "polyline",
     "right_of",
     "shifted",
+    "signed_area_mm2",
+    "simpler",
     "split",
     "start_direction",
     "starts_along",
     "swung",
     "turn_deg",
     "turned",
+    "widened",
 ]
