@@ -56,9 +56,7 @@ def _group(group: Group, deep: str) -> str:
     inside = "".join(_item(item, spot, deep) for spot, item in enumerate(group.items))
     name = f" data-name={quoteattr(group.name)}" if group.name else ""
     moved = (
-        f' transform="matrix({" ".join(f"{value:.6g}" for value in group.matrix)})"'
-        if group.matrix != STILL
-        else ""
+        f' transform="matrix({" ".join(f"{value:.6g}" for value in group.matrix)})"' if group.matrix != STILL else ""
     )
     if not group.clip:
         return f"<g{name}{moved}>\n{inside}</g>\n"
