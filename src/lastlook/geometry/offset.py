@@ -1,8 +1,8 @@
 """An outline grown outwards, each of its runs by its own width.
 
 A *run* is an open part of a closed, counter-clockwise outline. Corners are carried on straight until they meet; a
-corner sharper than the limit is cut off. A run that is folded up later *mirrors* its neighbours: beyond the fold its ends
-slant the other way, so that they lie on the neighbours once folded.
+corner sharper than the limit is cut off. A run that is folded up later *mirrors* its neighbours: beyond the fold
+its ends slant the other way, so that they lie on the neighbours once folded.
 """
 
 from __future__ import annotations
@@ -21,7 +21,7 @@ from lastlook.geometry.tangent import direction, right_of
 CHORD_MM = 0.02
 """How closely the grown outline's chords follow the true curve."""
 LONGEST_CORNER = 2.5
-"""A corner reaches this many widths at most (about 47 degrees) before it is cut off; common practice, no source."""
+"""A corner reaches this many widths at most (about 47 degrees); common practice, no source."""
 
 
 @dataclass(frozen=True)
@@ -42,7 +42,6 @@ def grown(runs: Sequence[Run]) -> Path:
         following = (number + 1) % count
         corner = _corner(runs[number], lines[number], runs[following], lines[following])
         lines[number], between, lines[following] = corner
-        runs = list(runs)
         ring += [] if number == 0 else lines[number]
         ring += between
     return _clean([*lines[0], *ring])
@@ -79,7 +78,7 @@ def _corner(
     if distance_mm(spot, a.path.end) > limit:
         reach = max(a.width_mm, b.width_mm)
         return line_a, [_off(line_a[-1], along_a, reach), _off(line_b[0], along_b, -reach)], line_b
-    return _clipped(line_a, spot), [spot], _clipped(line_b[::-1], spot)[::-1]
+    return _clipped(line_a, spot), [], _clipped(line_b[::-1], spot)[::-1]
 
 
 def _folded(
@@ -90,13 +89,11 @@ def _folded(
     if turn is None:
         return side, [], hem
     dot = along[0] * hem_along[0] + along[1] * hem_along[1]
-    slant = (along[0] - 2 * dot * hem_along[0], along[1] - 2 * dot * hem_along[1])
-    slant = (-slant[0], -slant[1])
     mirrored = (along[0] - 2 * dot * hem_along[0], along[1] - 2 * dot * hem_along[1])
     spot = _first_crossing(hem, turn, mirrored) or meeting(turn, mirrored, hem[0], hem_along)
     if spot is None:
         return side, [], hem
-    return _clipped(side, turn), [turn, spot], _clipped(hem[::-1], spot)[::-1]
+    return _clipped(side, turn), [], _clipped(hem[::-1], spot)[::-1]
 
 
 def _first_crossing(line: list[Point], through: Point, along: Point) -> Point | None:
@@ -108,13 +105,14 @@ def _first_crossing(line: list[Point], through: Point, along: Point) -> Point | 
 
 
 def _clipped(line: list[Point], spot: Point) -> list[Point]:
-    """Drop the points at the end of a line that lie beyond a spot."""
-    while len(line) > 1:
-        x, y = direction(line[-2], line[-1])
-        if (line[-1][0] - spot[0]) * x + (line[-1][1] - spot[1]) * y < -1e-9:
+    """Let a line end at a spot: points beyond it are dropped, and the last stretch is carried on to it."""
+    kept = list(line)
+    while len(kept) > 1:
+        x, y = direction(kept[-2], kept[-1])
+        if (kept[-1][0] - spot[0]) * x + (kept[-1][1] - spot[1]) * y < -1e-9:
             break
-        line = line[:-1]
-    return line
+        kept.pop()
+    return [*kept, spot]
 
 
 def _clean(ring: list[Point]) -> Path:
@@ -127,8 +125,21 @@ def _clean(ring: list[Point]) -> Path:
         shape = Polygon(kept).buffer(0)
         largest = max(getattr(shape, "geoms", [shape]), key=lambda part: part.area)
         kept = [(x, y) for x, y in list(largest.exterior.coords)[:-1]]
-    path = polygon(kept)
+    path = polygon(_bends(kept))
     return path if path.area_mm2() > 0 else path.reversed()
+
+
+def _bends(ring: list[Point]) -> list[Point]:
+    """Drop the points at which a ring runs straight on."""
+    out = []
+    for before, here, after in zip([ring[-1], *ring], ring, [*ring[1:], ring[0]], strict=False):
+        ahead, behind = direction(before, here), direction(here, after)
+        if (
+            abs(ahead[0] * behind[1] - ahead[1] * behind[0]) > 1e-9
+            or ahead[0] * behind[0] + ahead[1] * behind[1] < 0
+        ):
+            out.append(here)
+    return out
 
 
 def _off(spot: Point, along: Point, by_mm: float) -> Point:

@@ -28,7 +28,7 @@ class Notch:
 class Level:
     """A height of the body on the paper: 'high hip', 'hip', 'knee'.
 
-    It lies across the piece at `y_mm`; on a piece cut from a circle at `y_mm` below its waist edge, round its centre.
+    It lies across the piece at `y_mm`; on a piece cut from a circle, `y_mm` is below the waist edge.
     """
 
     name: str

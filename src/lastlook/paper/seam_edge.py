@@ -1,7 +1,7 @@
 """One edge of a paper piece: its seam line in the parts that are sewn, the darts between them, its allowance.
 
-A *part* is a stretch that is sewn to the mate; between two parts lies the mouth of a dart, which closes. A *leg* runs
-from an end of the mouth to the dart's point. A *cap* is the roof over the mouth that lets the folded dart
+A *part* is a stretch that is sewn to the mate; between two parts lies the mouth of a dart, which closes. A *leg*
+runs from an end of the mouth to the dart's point. A *cap* is the roof over the mouth that lets the folded dart
 reach the seam.
 """
 
@@ -121,7 +121,5 @@ def cap(dart: Dart, before: Path, after: Path) -> Path:
 def closing_deg(dart: Dart, before: Path, after: Path) -> float:
     """Return how far the edge is from running smoothly over the closed dart, in degrees; 0 is smooth."""
     from_first = turn_deg(end_direction(before), (dart.point[0] - dart.first[0], dart.point[1] - dart.first[1]))
-    into_second = turn_deg(
-        start_direction(after), (dart.point[0] - dart.second[0], dart.point[1] - dart.second[1])
-    )
+    into_second = turn_deg(start_direction(after), (dart.point[0] - dart.second[0], dart.point[1] - dart.second[1]))
     return from_first - into_second
