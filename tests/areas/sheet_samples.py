@@ -2,8 +2,12 @@
 
 from __future__ import annotations
 
-from lastlook.geometry import Cubic, Line, Path, polyline
+from lastlook.finding import Certainty, Finding, Span
+from lastlook.geometry import Cubic, Line, Path, polygon, polyline
+from lastlook.knit import Act, Ended, Shaping, Side, WorkedPiece, WorkedRow
+from lastlook.outfit import LastLook, Step
 from lastlook.paper import Level, Notch, PaperPiece, SeamEdge, Use
+from lastlook.quantity import Gauge, Origin, gauge_of
 
 
 def _straight(*points: tuple[float, float]) -> Path:
@@ -48,3 +52,80 @@ def _band() -> PaperPiece:
     )
     notches = (Notch("side", "waist", (355.0, 0.0)),)
     return PaperPiece("Waistband", sides, 1, False, notches, (), ((120.0, 15.0), (620.0, 15.0)), role="band")
+
+
+def back() -> WorkedPiece:
+    """Return the back of a raglan pullover: 100 stitches, a rib, a straight body, raglans, a neck."""
+    rows: list[WorkedRow] = []
+
+    def work(words: str, structure: str = "stockinette", shapings: tuple[Shaping, ...] = ()) -> None:
+        before = rows[-1].after if rows else 100
+        change = sum(one.stitches * (1 if one.act is Act.INCREASE else -1) for one in shapings)
+        number = len(rows) + 1
+        side = Side.RIGHT if number % 2 else Side.WRONG
+        after = before + change
+        rows.append(WorkedRow(number, side, before, before, after, after, shapings, Span(0, 0), structure, words))
+
+    for _ in range(24):
+        work("*K1, p1; rep from * to end.", "rib 1x1")
+    for number in range(84):
+        work("P." if number % 2 else "K.")
+    for edge in ("right", "left"):
+        words = "Bind off 4 sts, k to end." if edge == "right" else "Bind off 4 sts, p to end."
+        work(words, shapings=(Shaping(Act.BIND_OFF, edge, 4),))
+    for _ in range(30):
+        both = tuple(Shaping(Act.DECREASE, edge, 1, 2, edge_lean) for edge, edge_lean in _LEANS)
+        work("K2, ssk, k to last 4 sts, k2tog, k2.", shapings=both)
+        work("P.")
+    marks = (("underarm", 108),)
+    return WorkedPiece("Back", None, 1, 100, tuple(rows), rows[-1].after, Ended.BOUND_OFF, (), (), marks)
+
+
+_LEANS = (("right", "left"), ("left", "right"))
+
+
+def gauge() -> Gauge:
+    """Return a measured gauge of 22 stitches and 30 rows."""
+    return gauge_of(22, 30, Origin.MEASURED)
+
+
+def outline_of(piece: WorkedPiece) -> Path:
+    """Return the outline of a piece that is shaped alike on both sides."""
+    across, up = 100 / 22, 100 / 30
+    middle = (piece.cast_on or 0) * across / 2
+    widths = [piece.cast_on or 0, *(row.after for row in piece.rows)]
+    right = [(middle + count * across / 2, number * up) for number, count in enumerate(widths)]
+    left = [(2 * middle - x, y) for x, y in reversed(right)]
+    return polygon([*right, *left])
+
+
+def look(before: Step, piece: str | None = None) -> LastLook:
+    """Return a last look with one thing of each kind open."""
+    open_ = (
+        Finding(
+            "count-short",
+            Certainty.PROVEN,
+            "Row 14 of Back leaves 86 stitches; the leaflet says 88.",
+            "Row 13 leaves 88, and this row takes two away.",
+            "Read the count as 86; rows 15 to 40 then agree.",
+            checked=True,
+        ),
+        Finding(
+            "gauge-missing",
+            Certainty.UNKNOWN,
+            "How wide Back comes out is not known yet: no gauge was measured for this yarn.",
+            "110 stitches are 458 mm at 24 to 100 mm, and 500 mm at 22.",
+            "Knit 30 stitches by 40 rows, wash and dry it, and count the stitches in 100 mm.",
+        ),
+        Finding(
+            "cadence-unclear",
+            Certainty.DOUBTFUL,
+            "“Every 4th row 6 times” can begin on the next row or four rows on.",
+            "Both reach 64 stitches.",
+            asks=True,
+            readings=("from the next row: 21 rows, 7 cm", "four rows on: 24 rows, 8 cm"),
+        ),
+    )
+    proven = ("Every count printed for Back is the one that is worked.", "The raglan edges meet row for row.")
+    cautions = ("Count the needles before you put the work away; one left in a cushion finds a hand.",)
+    return LastLook(before, piece, open_, proven, cautions)

@@ -1,0 +1,146 @@
+"""The booklet of one garment's knitting in one size: last look, facts, drawings, every row.
+
+The words of the rows are as they were written for this maker's hand and English; the sheet adds its own in the
+same manner and changes none of theirs beyond the trade's two names for one thing.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from lastlook.geometry import Path
+from lastlook.knit import WorkedPiece
+from lastlook.outfit import LastLook
+from lastlook.quantity import Gauge, Missing
+from lastlook.sheet.draw.knitted import Knitted, draw_knitted, size_mm
+from lastlook.sheet.flow import (
+    BODY,
+    CHAPTER,
+    SECTION,
+    TITLE,
+    Block,
+    beside,
+    heading,
+    pages,
+    paragraph,
+    space,
+)
+from lastlook.sheet.frame import Framing
+from lastlook.sheet.knitting import piece_blocks
+from lastlook.sheet.looks import look_blocks
+from lastlook.sheet.manner import Manner
+from lastlook.sheet.mark import Align, Face, Group, Style, Words, shift
+from lastlook.sheet.page import Sheet
+
+SCALES = (1 / 4, 1 / 5, 1 / 6, 1 / 8, 1 / 10, 1 / 12, 1 / 15, 1 / 20)
+LARGEST_MM = (92.0, 100.0)
+"""A piece's drawing is at most so wide and so high."""
+FACT_MM = 34.0
+
+
+@dataclass(frozen=True)
+class ToKnit:
+    """A piece with its outline, None where no gauge is known."""
+
+    piece: WorkedPiece
+    outline: Path | None
+
+
+@dataclass(frozen=True)
+class Knitting:
+    """All that a booklet says."""
+
+    title: str
+    size: str
+    """Printed on every page: 'Size 36 for Nell'."""
+    pieces: tuple[ToKnit, ...]
+    gauge: Gauge | None = None
+    facts: tuple[tuple[str, str], ...] = ()
+    """What goes under the title, name and sentence: ('Yarn', 'Nine 50 g balls of plain green wool')."""
+    looks: tuple[LastLook, ...] = ()
+    making_up: tuple[str, ...] = ()
+    """The order of work when all pieces are there, a sentence each."""
+
+
+def booklet(knitting: Knitting, manner: Manner) -> Sheet:
+    """Return the booklet, page by page."""
+    framing = Framing(knitting.title, knitting.size, manner)
+    room = framing.room_mm[0]
+    drawn = [_knitted(one, knitting.gauge) for one in knitting.pieces]
+    times = scale_for([one for one in drawn if one])
+    blocks = _front(knitting, room, manner)
+    blocks += _all_pieces([one for one in drawn if one], room, manner)
+    for one, picture in zip(knitting.pieces, drawn, strict=True):
+        blocks += piece_blocks(one.piece, picture, times, room, manner)
+    blocks += _making_up(knitting, room, manner)
+    return Sheet(f"{knitting.title}, {knitting.size}", pages(blocks, framing))
+
+
+def scale_for(drawn: list[Knitted]) -> float:
+    """Return the one scale at which every piece still fits its room."""
+    for times in SCALES:
+        sizes = [size_mm(one, times) for one in drawn]
+        if all(wide <= LARGEST_MM[0] and high <= LARGEST_MM[1] for wide, high in sizes):
+            return times
+    return SCALES[-1]
+
+
+def _knitted(one: ToKnit, gauge: Gauge | None) -> Knitted | None:
+    if one.outline is None or gauge is None or isinstance(gauge.rows, Missing):
+        return None
+    return Knitted(one.piece, one.outline, gauge)
+
+
+def _front(knitting: Knitting, room: float, manner: Manner) -> list[Block]:
+    title = paragraph(knitting.title, room, TITLE)
+    out = [
+        Block(title.height_mm, title.items, label=knitting.title),
+        paragraph(knitting.size, room, Style(13, Face.HEAD_ITALIC)),
+    ]
+    out.append(space(2))
+    for look in knitting.looks:
+        out += look_blocks(look, room, manner)
+    if knitting.facts:
+        out.append(heading("What you need to know", room, SECTION))
+    for name, said in knitting.facts:
+        name_block = paragraph(manner.say(name), FACT_MM, Style(9, Face.BOLD))
+        out.append(beside(((0.0, name_block), (FACT_MM, paragraph(manner.say(said), room - FACT_MM, BODY)))))
+    return out
+
+
+def _all_pieces(drawn: list[Knitted], room: float, manner: Manner) -> list[Block]:
+    """Return the pieces side by side at one scale."""
+    if not drawn:
+        return []
+    times = scale_for(drawn) * 0.6
+    out = [heading("The pieces", room, SECTION)]
+    shelf: list[tuple[float, Block]] = []
+    x = 0.0
+    for one in drawn:
+        wide, high = size_mm(one, times)
+        if shelf and x + wide > room:
+            out.append(_feet_level(shelf))
+            shelf, x = [], 0.0
+        picture = draw_knitted(one, times, manner)
+        name = Words((wide / 2 + 10, high + 3), one.piece.name, Style(9, Face.HEAD), Align.MIDDLE)
+        shelf.append((x, Block(high + 6, (*picture.items, name))))
+        x += wide + 4
+    return [*out, _feet_level(shelf)]
+
+
+def _feet_level(shelf: list[tuple[float, Block]]) -> Block:
+
+    tall = max(block.height_mm for _, block in shelf)
+    lowered = [(x, Block(tall, (Group(block.items, shift(0, tall - block.height_mm)),))) for x, block in shelf]
+    return beside(lowered)
+
+
+def _making_up(knitting: Knitting, room: float, manner: Manner) -> list[Block]:
+    if not knitting.making_up:
+        return []
+    title = heading("Making up", room, CHAPTER)
+    out = [Block(title.height_mm, title.items, True, True, "Making up")]
+    for number, said in enumerate(knitting.making_up, 1):
+        mark = paragraph(str(number), 7, Style(11, Face.HEAD))
+        out.append(beside(((0.0, mark), (8.0, paragraph(manner.say(said), room - 8.0, BODY)))))
+    return out

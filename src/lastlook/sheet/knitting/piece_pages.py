@@ -1,0 +1,121 @@
+"""The pages of one knitted piece: what it is, its drawing, then every row with a box to tick."""
+
+from __future__ import annotations
+
+from lastlook.knit import Side, WorkedPiece
+from lastlook.quantity import Gauge, Missing, write_length
+from lastlook.sheet.draw.knitted import Knitted, draw_knitted
+from lastlook.sheet.flow import BODY, CHAPTER, SECTION, SMALL, Block, beside, heading, paragraph, rule, stacked
+from lastlook.sheet.knitting.boxes import HIGH_MM, WIDE_MM, boxes
+from lastlook.sheet.knitting.gather import RowLine, gather
+from lastlook.sheet.manner import Manner
+from lastlook.sheet.mark import INK, SHADE, SOFT, Align, Face, Ink, Item, Stroke, Style, Words, box
+
+COUNT_MM = 30.0
+"""Room on the right for the count and the length so far."""
+WORDS_MM = 11.0
+SIDES = {Side.RIGHT: "right side", Side.WRONG: "wrong side", Side.ROUND: "round"}
+
+
+def piece_blocks(
+    piece: WorkedPiece, drawn: Knitted | None, times: float, room_mm: float, manner: Manner
+) -> list[Block]:
+    """Return the blocks of one piece; without a drawing where no gauge is known."""
+    out = [_opening(piece, drawn, times, room_mm, manner), rule(room_mm)]
+    gauge = drawn.gauge if drawn else None
+    structure = ""
+    for line in gather(piece.rows):
+        fresh = line.rows[0].structure
+        if fresh != structure:
+            out.append(heading(manner.say(fresh[:1].upper() + fresh[1:]), room_mm, SECTION))
+            structure = fresh
+        out.append(_line(line, gauge, room_mm, manner))
+    out.append(paragraph(manner.say(_ending(piece)), room_mm, Style(9, Face.BOLD)))
+    return out
+
+
+def _opening(piece: WorkedPiece, drawn: Knitted | None, times: float, room_mm: float, manner: Manner) -> Block:
+    picture = draw_knitted(drawn, times, manner) if drawn else None
+    room = room_mm - (picture.width_mm + 5 if picture else 0)
+    made = f" (make {piece.make})" if piece.make > 1 else ""
+    parts = [heading(piece.name + made, room, CHAPTER)]
+    if piece.cast_on is not None:
+        across = f", {write_length(drawn.gauge.width_mm(piece.cast_on).best, manner.units)} across" if drawn else ""
+        parts.append(paragraph(f"Cast on {piece.cast_on} stitches{across}.", room))
+    rows = len(piece.rows)
+    parts.append(paragraph(f"{rows} rows{_long(drawn.gauge if drawn else None, rows, manner)}.", room))
+    if not drawn:
+        parts.append(paragraph(manner.say("Not drawn: its gauge is not known yet."), room, SMALL))
+    parts.append(paragraph("Tick a box for each row; boxes on tissue are wrong-side rows.", room, SMALL))
+    said = stacked(parts)
+    if not picture:
+        return Block(said.height_mm, said.items, new_page=True, label=piece.name)
+    whole = beside(((0.0, said), (room_mm - picture.width_mm, Block(picture.height_mm, picture.items))))
+    return Block(whole.height_mm, whole.items, new_page=True, label=piece.name)
+
+
+def _long(gauge: Gauge | None, rows: int, manner: Manner) -> str:
+    length = gauge.length_mm(rows) if gauge else None
+    if length is None or isinstance(length, Missing):
+        return ""
+    return f", {write_length(length.best, manner.units)} long"
+
+
+def _line(line: RowLine, gauge: Gauge | None, room_mm: float, manner: Manner) -> Block:
+    """One row: its box, its words, its count. A repeat: what comes again, then its ladder of boxes."""
+    count = _count(line, gauge, room_mm, manner)
+    if line.like is None:
+        said = paragraph(manner.say(line.words), room_mm - WORDS_MM - COUNT_MM, BODY)
+        whole = beside(((0.0, _box(line)), (WORDS_MM, said), (0.0, count)))
+        return Block(max(whole.height_mm, HIGH_MM + 1.2), whole.items)
+    said = paragraph(_again(line), room_mm - COUNT_MM, BODY)
+    return stacked((beside(((0.0, said), (0.0, count))), boxes(line.rows, room_mm)))
+
+
+def _box(line: RowLine) -> Block:
+    row = line.rows[0]
+    wrong = row.side is Side.WRONG
+    items: tuple[Item, ...] = (
+        Stroke((box(0, 0, WIDE_MM, HIGH_MM),), Ink(INK, 0.2, SHADE if wrong else None)),
+        Words((0.7, 2.2), str(row.number), Style(5.5, Face.TEXT, SOFT)),
+    )
+    return Block(HIGH_MM, items)
+
+
+def _count(line: RowLine, gauge: Gauge | None, room_mm: float, manner: Manner) -> Block:
+    row = line.rows[-1]
+    changed = any(one.after != one.before for one in line.rows)
+    items: list[Item] = []
+    if changed or line.like:
+        items.append(Words((room_mm, 3.5), f"{row.after} sts", Style(8.5, Face.BOLD), Align.END))
+    long = gauge.length_mm(row.number) if gauge and line.like else None
+    if long is not None and not isinstance(long, Missing):
+        said = f"{write_length(long.best, manner.units)} from cast on"
+        items.append(Words((room_mm - 14, 3.5), said, Style(7, Face.ITALIC, SOFT), Align.END))
+    return Block(4.0, tuple(items))
+
+
+def _again(line: RowLine) -> str:
+    """Say what comes again: 'Rows 15 to 38: as rows 13 and 14, 12 times more.'"""
+    first, last = line.like or (line.first, line.last)
+    block = last - first + 1
+    here = f"Row {line.first}" if line.first == line.last else f"Rows {line.first} to {line.last}"
+    if line.last - line.first == 1:
+        here = f"Rows {line.first} and {line.last}"
+    if block == 1:
+        return f"{here}: as row {first}."
+    like = f"rows {first} and {last}" if block == 2 else f"rows {first} to {last}"
+    often = "once more" if line.times == 1 else f"{line.times} times more"
+    return f"{here}: as {like}, {often}."
+
+
+def _ending(piece: WorkedPiece) -> str:
+    counts = f"{piece.end_stitches} stitches" if piece.end_stitches != 1 else "1 stitch"
+    return {
+        "bound off": f"Bind off the {counts}.",
+        "on holder": f"Leave the {counts} on a holder.",
+        "drawn up": f"Draw the yarn through the {counts} and pull up.",
+        "fastened off": "Fasten off.",
+        "joined": f"The {counts} are joined to the next piece.",
+        "open": f"{counts.capitalize()} are on the needle.",
+    }[piece.ended.value]
