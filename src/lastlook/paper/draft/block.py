@@ -10,7 +10,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass, replace
 
-from lastlook.geometry import Cubic, Line, Path, Point, direction, distance_mm, ends_along, turned
+from lastlook.geometry import Cubic, Line, Path, Point, arc, direction, distance_mm, ends_along, turned
 from lastlook.paper.paper_piece import Level, Notch, PaperPiece
 from lastlook.paper.seam_edge import SeamEdge, Use
 from lastlook.paper.solve import solve
@@ -79,12 +79,10 @@ def _piece(plan: Quarter, side_x: float, hem: Point) -> PaperPiece:
     waist, points = _waist(plan, side_x)
     top, foot = (0.0, -plan.dip_mm), (0.0, -plan.length_mm)
     hip = (plan.hip_mm, -plan.hip_depth_mm)
-    upward = direction(hem, hip)
-    hem_line = bend(foot, (1.0, 0.0), hem, turned(upward, -90))
     side = Path((Line(hem, hip), _hip_curve(plan, side_x)))
     sides = (
         SeamEdge("centre", (Path((Line(top, foot),)),), (), _centre_mm(plan), plan.centre),
-        SeamEdge("hem", (Path((hem_line,)),), (), plan.hem_allowance_mm, Use.HEM),
+        SeamEdge("hem", (_hem_line(plan, hem),), (), plan.hem_allowance_mm, Use.HEM),
         SeamEdge("side", (side,), (), plan.side_seam_mm),
         SeamEdge("waist", waist, points, plan.seam_mm),
     )
@@ -122,19 +120,45 @@ def _hip_curve(plan: Quarter, side_x: float) -> Cubic:
 
 def _hem_corner(plan: Quarter) -> Point | None:
     """Return the foot of the side seam: as long below the hip as the centre, the hem as wide as planned."""
-    hip, below = (plan.hip_mm, -plan.hip_depth_mm), plan.length_mm - plan.hip_depth_mm
+    below = plan.length_mm - plan.hip_depth_mm
+    if below <= 0:
+        return None
+    wider = plan.hem_mm - plan.hip_mm
+    slant = math.degrees(wider / below) if wider >= 0 else _taper_deg(plan, below)
+    if slant is None or slant > STEEPEST_DEG:
+        return None
+    return _foot(plan, below, slant)
 
-    def corner(slant: float) -> Point:
-        angle = math.radians(slant)
-        return (hip[0] + below * math.sin(angle), hip[1] - below * math.cos(angle))
+
+def _foot(plan: Quarter, below: float, slant: float) -> Point:
+    angle = math.radians(slant)
+    return (plan.hip_mm + below * math.sin(angle), -plan.hip_depth_mm - below * math.cos(angle))
+
+
+def _taper_deg(plan: Quarter, below: float) -> float | None:
+    """Return the slant of a side that runs inwards, from the length of its hem."""
 
     def over(slant: float) -> float:
-        hem = corner(slant)
-        across = turned(direction(hem, hip), -90)
-        return bend((0.0, -plan.length_mm), (1.0, 0.0), hem, across).length_mm() - plan.hem_mm
+        return _hem_line(plan, _foot(plan, below, slant)).length_mm() - plan.hem_mm
 
-    slant = solve(over, -STEEPEST_DEG / 2, STEEPEST_DEG) if below > 0 else None
-    return None if slant is None else corner(slant)
+    return solve(over, -STEEPEST_DEG / 2, 0.0)
+
+
+def _hem_line(plan: Quarter, corner: Point) -> Path:
+    """Return the hem, every spot as far below the hip line: straight under the hip, then an arc about its end.
+
+    A side that runs inwards leaves no arc; its hem is straight and turns square to the side over the last fifth.
+    """
+    foot, hip = (0.0, -plan.length_mm), (plan.hip_mm, -plan.hip_depth_mm)
+    if corner[0] - plan.hip_mm > 1e-6:
+        under, below = (plan.hip_mm, -plan.length_mm), plan.length_mm - plan.hip_depth_mm
+        slant = math.degrees(math.atan2(corner[0] - hip[0], hip[1] - corner[1]))
+        curve = arc(hip, below, -90.0, -90.0 + slant)
+        ends = (replace(curve.segments[0], start=under), *curve.segments[1:])
+        ends = (*ends[:-1], replace(ends[-1], end=corner))
+        return Path((Line(foot, under), *ends))
+    turn = (corner[0] * 0.8, foot[1])
+    return Path((Line(foot, turn), bend(turn, (1.0, 0.0), corner, turned(direction(corner, hip), -90))))
 
 
 def _waist(plan: Quarter, side_x: float) -> tuple[tuple[Path, ...], tuple[Point, ...]]:
