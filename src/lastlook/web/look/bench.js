@@ -1,0 +1,18 @@
+// What every screen does beside what the server draws: changes without leaving the page, undo by keyboard.
+
+import { swapForms } from "./swap.js";
+
+swapForms();
+
+document.addEventListener("keydown", (event) => {
+  const typing = event.target instanceof HTMLInputElement || event.target instanceof HTMLTextAreaElement;
+  if (typing || !(event.ctrlKey || event.metaKey) || event.altKey) return;
+  const key = event.key.toLowerCase();
+  const back = key === "z" && !event.shiftKey;
+  const forth = key === "y" || (key === "z" && event.shiftKey);
+  const button = back ? document.getElementById("undo") : forth ? document.getElementById("redo") : null;
+  if (button instanceof HTMLButtonElement && !button.disabled) {
+    event.preventDefault();
+    button.click();
+  }
+});

@@ -1,0 +1,98 @@
+"""What every screen has at hand: the shelf, a clock, and what was worked out of the outfit as it stands.
+
+A *desk* is one outfit laid out: its document, its values, what was derived and the verdict. Desks are remembered by
+their document, so going back and forth costs nothing.
+"""
+
+from __future__ import annotations
+
+from collections import OrderedDict
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+from functools import cached_property
+from threading import RLock
+
+from lastlook import keep, outfit
+from lastlook.finding import Edit, Finding
+
+MOST_DESKS = 24
+
+
+@dataclass(frozen=True)
+class Desk:
+    """One outfit laid out, at one revision; whatever is not looked at is not worked out."""
+
+    document: outfit.Document
+
+    @cached_property
+    def outfit(self) -> outfit.Outfit:
+        """Return the outfit's values."""
+        return outfit.read(self.document)
+
+    @cached_property
+    def derived(self) -> outfit.Derived:
+        """Return what follows from them."""
+        return outfit.derive(self.outfit)
+
+    @cached_property
+    def verdict(self) -> outfit.Verdict:
+        """Return the three answers."""
+        return outfit.verdict(self.derived)
+
+
+class Room:
+    """The shelf and the clock, with the desks remembered."""
+
+    def __init__(self, shelf: keep.Shelf, clock: Callable[[], str]) -> None:
+        """Work on this shelf; `clock` tells the time as it is to be kept."""
+        self.shelf = shelf
+        self.clock = clock
+        self.opens_on: int | None = None
+        """The outfit that the door leads to; the one that came last if nobody said."""
+        self._desks: OrderedDict[outfit.Document, Desk] = OrderedDict()
+        self._turn = RLock()
+
+    def kept(self, number: int) -> keep.Kept:
+        """Return the outfit of that number; raises LookupError where there is none."""
+        found = next((one for one in self.shelf.outfits() if one.id == number), None)
+        if found is None:
+            raise LookupError(f"There is no outfit {number} on this shelf.")
+        return found
+
+    def follow(self, number: int) -> Finding | None:
+        """Take in what was changed in the outfit's folder, and bring the folder up to date."""
+        return keep.follow(self.shelf, self.kept(number), self.clock())
+
+    def desk(self, number: int) -> Desk:
+        """Return the outfit as it stands, laid out."""
+        return self.lay_out(self.shelf.document(number))
+
+    def lay_out(self, document: outfit.Document) -> Desk:
+        """Return the desk of a document."""
+        with self._turn:
+            desk = self._desks.pop(document, None) or Desk(document)
+            self._desks[document] = desk
+            while len(self._desks) > MOST_DESKS:
+                self._desks.popitem(last=False)
+        return desk
+
+    def change(self, number: int, edits: Iterable[Edit], said: str) -> Finding | None:
+        """Make the edits and keep the outcome as a revision; edits that change nothing are not kept.
+
+        Where the outfit's own file can't be read it is not written either, and the finding says so.
+        """
+        desk = self.desk(number)
+        unread = next((one for one in desk.outfit.findings if one.kind == "outfit-unread"), None)
+        if unread is None:
+            self.keep(number, outfit.change(desk.document, edits), said)
+        return unread
+
+    def keep(self, number: int, holding: outfit.Document, said: str) -> None:
+        """Keep a document as the outfit's next revision."""
+        if holding != self.shelf.document(number):
+            self.shelf.keep(number, holding, said, self.clock())
+            self.follow(number)
+
+    def close(self) -> None:
+        """Put everything away."""
+        self.shelf.close()
