@@ -101,3 +101,18 @@ def test_nothing_is_skipped_or_left_to_do() -> None:
     for file in [*FILES, *(ROOT / "tests").rglob("*.py")]:
         if file.name != "test_rules.py":
             assert not marks.search(file.read_text(encoding="utf-8")), f"{file.name} leaves something out"
+
+
+def test_every_command_has_a_page() -> None:
+    from lastlook.cli.main import commands
+
+    missing = [name for name in commands() if not (ROOT / "docs" / "commands" / f"{name}.md").exists()]
+    assert not missing, f"no page for {missing}"
+
+
+def test_every_kind_of_finding_has_a_page() -> None:
+    kinds = set()
+    for file in FILES:
+        kinds |= set(re.findall(r'Finding\(\s*(?:kind=)?"([a-z0-9-]+)"', file.read_text(encoding="utf-8")))
+    missing = sorted(kind for kind in kinds if not (SOURCE / "finding" / "kinds" / f"{kind}.md").exists())
+    assert not missing, f"no page for {missing}"

@@ -1,22 +1,53 @@
 """The whole undertaking and its three questions."""
 
 from lastlook.outfit.answer import Answer, Answered, LastLook, Part, Step, Verdict, within
-from lastlook.outfit.change import change
-from lastlook.outfit.document import MAIN, Document, document, is_safe, pack, unpack
+from lastlook.outfit.demo import demo
+from lastlook.outfit.derive import Derived, derive
+from lastlook.outfit.fits import fit_table
+from lastlook.outfit.garment.knitted import Knitted
+from lastlook.outfit.garment.level import Level, comparison
+from lastlook.outfit.garment.sewn import Sewn
+from lastlook.outfit.lay_again import lay_again, needs_laying, with_lay
+from lastlook.outfit.outfit import Ease, Knitting, MadePiece, Manner, Outfit, Sewing
+from lastlook.outfit.verdict import verdict, verdict_json
+from lastlook.outfit.written.change import change
+from lastlook.outfit.written.document import MAIN, Document, document, is_safe, pack, unpack
+from lastlook.outfit.written.read import UNREADABLE, read
 
 __all__ = [
     "MAIN",
+    "UNREADABLE",
     "Answer",
     "Answered",
+    "Derived",
     "Document",
+    "Ease",
+    "Knitted",
+    "Knitting",
     "LastLook",
+    "Level",
+    "MadePiece",
+    "Manner",
+    "Outfit",
     "Part",
+    "Sewing",
+    "Sewn",
     "Step",
     "Verdict",
     "change",
+    "comparison",
+    "demo",
+    "derive",
     "document",
+    "fit_table",
     "is_safe",
+    "lay_again",
+    "needs_laying",
     "pack",
+    "read",
     "unpack",
+    "verdict",
+    "verdict_json",
+    "with_lay",
     "within",
 ]

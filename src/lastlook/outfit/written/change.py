@@ -6,13 +6,14 @@ word is the last one: everything after `readings.` or `corrections.` is one key.
 
 from __future__ import annotations
 
+import itertools
 from collections.abc import Iterable
 from typing import Any
 
 import tomlkit
 
 from lastlook.finding import Edit
-from lastlook.outfit.document import MAIN, Document
+from lastlook.outfit.written.document import MAIN, Document
 
 WHOLE_KEYS = ("readings", "corrections")
 """Tables whose keys are sentences: the rest of the path is one key."""
@@ -44,7 +45,7 @@ def path_of(fact: str) -> list[str]:
 def _set(main: Any, path: list[str], value: object) -> None:
     """Walk to the fact, making tables on the way; a number in the path counts entries of a list from 0."""
     spot = main
-    for key, after in zip(path, path[1:], strict=False):
+    for key, after in itertools.pairwise(path):
         if isinstance(spot, list):
             spot = spot[int(key)]
             continue

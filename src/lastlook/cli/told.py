@@ -1,0 +1,89 @@
+"""What the commands have in common: an outfit fetched from disk, its lay searched, its verdict in words."""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+
+from lastlook import keep, lay, outfit
+from lastlook.finding import Finding, SourceText, say
+
+MOST_PASSES = 400
+"""Passes of the search that a command waits for; a home-sized lay is found in far fewer."""
+
+
+def folder_at(place: str) -> outfit.Document | None:
+    """Return the document at a folder or zip; None, with one clear line on standard error, where there is none."""
+    path = Path(place)
+    found: outfit.Document | Finding
+    if path.is_file():
+        found = outfit.unpack(path.read_bytes())
+    else:
+        found = keep.read_folder(path)
+    if isinstance(found, Finding):
+        complain(found)
+        return None
+    return found
+
+
+def complain(finding: Finding) -> None:
+    """Say on standard error what can't be read."""
+    print(f"{finding.say} {finding.why} {finding.attempt or ''}".strip(), file=sys.stderr)
+
+
+def is_unreadable(one: outfit.Outfit) -> bool:
+    """Whether the document can't be taken as an outfit; each reason is said on standard error."""
+    reasons = [finding for finding in one.findings if finding.kind in outfit.UNREADABLE]
+    for finding in reasons:
+        complain(finding)
+    return bool(reasons)
+
+
+def laid(derived: outfit.Derived) -> outfit.Derived:
+    """Return the outfit with a lay for every garment whose lay is missing or broken, where one was found."""
+    folder = derived.outfit.document
+    for one in outfit.needs_laying(derived):
+        found = outfit.lay_again(one, MOST_PASSES, _always)
+        if found.proven:
+            folder = outfit.with_lay(folder, one, found)
+    return derived if folder is derived.outfit.document else outfit.derive(outfit.read(folder))
+
+
+def _always(_: lay.Progress) -> bool:
+    return True
+
+
+def answers(judged: outfit.Verdict, derived: outfit.Derived) -> str:
+    """Return the three answers in words, part by part, with their findings."""
+    lines = [derived.outfit.name, "=" * len(derived.outfit.name)]
+    for one in (judged.adds_up, judged.fits, judged.enough):
+        chance = f" ({one.chance:.0%} likely)" if one.chance is not None else ""
+        lines += ["", f"{one.question} {one.answer.value.upper()}{chance}"]
+        lines += [f"  {part.answer.value:<13} {part.because}" for part in one.parts]
+    said = [finding for one in (judged.adds_up, judged.fits, judged.enough) for finding in one.findings]
+    for finding in dict.fromkeys(said):
+        lines += ["", say(finding, source_of(finding, derived))]
+    return "\n".join(lines)
+
+
+def look(one: outfit.LastLook, derived: outfit.Derived) -> str:
+    """Return one last look in words."""
+    of = f" of {one.piece}" if one.piece else ""
+    head = f"Last look before you {one.before.value}{of}"
+    lines = [head, "-" * len(head)]
+    lines += [f"  proven    {sentence}" for sentence in one.proven]
+    for finding in one.open:
+        lines.append(f"  {finding.certainty.value:<9} {finding.say}")
+        if finding.attempt:
+            lines.append(f"            {finding.attempt}" + (" (checked)" if finding.checked else ""))
+    if not one.open:
+        lines.append("  Nothing stands open.")
+    lines += [f"  care      {sentence}" for sentence in one.cautions]
+    return "\n".join(lines)
+
+
+def source_of(finding: Finding, derived: outfit.Derived) -> SourceText | None:
+    """Return the leaflet that a finding points into."""
+    if finding.where.span is None:
+        return None
+    return next((one.reading.source for one in derived.knitted if finding in one.findings), None)

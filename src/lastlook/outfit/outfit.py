@@ -1,0 +1,110 @@
+"""An outfit: the whole undertaking for one wearer out of one stock, as values.
+
+A *knitting* is a leaflet to be knitted, a *sewing* a garment to be drafted and cut. A *made* piece is what
+really came off the needles or the machine; fact beats plan.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from lastlook import paper
+from lastlook.finding import Finding
+from lastlook.outfit.written.document import Document
+from lastlook.quantity import Units
+from lastlook.stock import Cloth, Notion, Swatch, Yarn
+from lastlook.wearer import Wearer
+
+
+@dataclass(frozen=True)
+class Manner:
+    """How the maker speaks and works."""
+
+    units: Units = Units.CM
+    english: str = "US"
+    hand: str = "right"
+
+
+@dataclass(frozen=True)
+class Ease:
+    """How much more than the body a garment is to measure at one level, least and most, in mm."""
+
+    low_mm: float
+    high_mm: float
+
+
+@dataclass(frozen=True)
+class Knitting:
+    """One garment to be knitted from a leaflet."""
+
+    name: str
+    leaflet: str
+    """The leaflet's file in the outfit's folder."""
+    size: str | None
+    yarn: str | None = None
+    swatch: str | None = None
+    readings: tuple[tuple[str, int], ...] = ()
+    corrections: tuple[tuple[str, str], ...] = ()
+    ease: tuple[tuple[str, Ease], ...] = ()
+    """By level: 'bust', 'upper arm'."""
+
+
+@dataclass(frozen=True)
+class Sewing:
+    """One garment to be drafted, altered and cut."""
+
+    name: str
+    kind: str
+    cloth: str | None = None
+    fold: str = "none"
+    options: tuple[tuple[str, float], ...] = ()
+    """What the draft is told, lengths in mm."""
+    alterations: tuple[paper.Alteration, ...] = ()
+    lay: str | None = None
+    """The file of the lay in the outfit's folder."""
+
+
+@dataclass(frozen=True)
+class MadePiece:
+    """What really came off: whatever was not counted or measured is None."""
+
+    garment: str
+    piece: str
+    rows: int | None = None
+    rows_to_underarm: int | None = None
+    cast_on: int | None = None
+    stitches: int | None = None
+    """Stitches at the end."""
+    width_mm: float | None = None
+    length_mm: float | None = None
+    grams: float | None = None
+
+
+@dataclass(frozen=True)
+class Outfit:
+    """Everything that was planned, is at hand and was made, with what in it could not be taken."""
+
+    document: Document
+    name: str
+    manner: Manner
+    wearer: Wearer
+    knittings: tuple[Knitting, ...] = ()
+    sewings: tuple[Sewing, ...] = ()
+    yarns: tuple[Yarn, ...] = ()
+    swatches: tuple[Swatch, ...] = ()
+    cloths: tuple[Cloth, ...] = ()
+    notions: tuple[Notion, ...] = ()
+    made: tuple[MadePiece, ...] = ()
+    findings: tuple[Finding, ...] = ()
+
+    def yarn(self, name: str | None) -> Yarn | None:
+        """Return the yarn lot of that name, None where there is none."""
+        return next((one for one in self.yarns if one.name == name), None)
+
+    def swatch(self, name: str | None) -> Swatch | None:
+        """Return the swatch of that name, None where there is none."""
+        return next((one for one in self.swatches if one.name == name), None)
+
+    def cloth(self, name: str | None) -> Cloth | None:
+        """Return the cloth of that name, None where there is none."""
+        return next((one for one in self.cloths if one.name == name), None)

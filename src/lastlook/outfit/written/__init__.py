@@ -1,0 +1,1 @@
+"""The outfit as it is written down: a folder of files, read key by key, changed fact by fact."""

@@ -1,0 +1,150 @@
+"""Garments as the outfit's document plans them, and pieces as they were made."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from lastlook import paper
+from lastlook.finding import Finding
+from lastlook.outfit.outfit import Ease, Knitting, MadePiece, Manner, Sewing
+from lastlook.outfit.written.document import Document
+from lastlook.outfit.written.table import Table, count, grams, length_mm, one_of, strangers, unread
+from lastlook.quantity import Units, Unread, read_length
+
+KNITTING = ("leaflet", "size", "yarn", "swatch", "ease", "readings", "corrections")
+SEWING = ("kind", "cloth", "fold", "options", "alterations", "lay")
+MADE = ("garment", "piece", "rows", "rows_to_underarm", "cast_on", "stitches", "width", "length", "grams")
+FOLDS = ("none", "lengthwise", "both-selvedges-to-middle", "crosswise")
+COUNTED = ("gores", "pleats", "darts")
+"""Options of a draft that are counts, not lengths."""
+
+
+def read_knittings(facts: Table, manner: Manner, folder: Document, findings: list[Finding]) -> tuple[Knitting, ...]:
+    """Return the garments to be knitted."""
+    return tuple(
+        one for name, entry in facts.items() if (one := _knitting(name, entry, manner, folder, findings)) is not None
+    )
+
+
+def _knitting(name: str, entry: Any, manner: Manner, folder: Document, findings: list[Finding]) -> Knitting | None:
+    path = f"knitting.{name}."
+    if not isinstance(entry, dict):
+        findings.append(unread(path.rstrip("."), f"“{name}” is not a table.", f"Begin it with [knitting.{name}]."))
+        return None
+    findings += strangers(entry, KNITTING, path)
+    leaflet = str(entry.get("leaflet", ""))
+    if not folder.has(leaflet):
+        said = f"The leaflet of “{name}” is not in the folder: “{leaflet}”."
+        findings.append(unread(path + "leaflet", said, "Put its text there as a .txt file, as it is printed."))
+    readings = {str(key): value for key, value in dict(entry.get("readings", {})).items()}
+    return Knitting(
+        name=name,
+        leaflet=leaflet,
+        size=str(entry["size"]) if "size" in entry else None,
+        yarn=_word(entry, "yarn"),
+        swatch=_word(entry, "swatch"),
+        readings=tuple((key, value) for key, value in readings.items() if isinstance(value, int)),
+        corrections=tuple((str(key), str(value)) for key, value in dict(entry.get("corrections", {})).items()),
+        ease=_ease(dict(entry.get("ease", {})), manner.units, path, findings),
+    )
+
+
+def _word(entry: Table, key: str) -> str | None:
+    return str(entry[key]) if key in entry else None
+
+
+def _ease(facts: Table, units: Units, path: str, findings: list[Finding]) -> tuple[tuple[str, Ease], ...]:
+    """Read ease as 'least to most': `bust = "2 to 4 in"`; a single length is both."""
+    out = []
+    for level, text in facts.items():
+        words = str(text).replace("–", " to ").split(" to ")
+        unit = "".join(sign for sign in words[-1] if sign.isalpha() or sign in "\"'")
+        ends = [read_length(word if _has_unit(word) else word + unit, units) for word in words]
+        slip = next((end for end in ends if isinstance(end, Unread)), None)
+        lengths = [end for end in ends if not isinstance(end, Unread)]
+        if slip is not None or lengths != sorted(lengths) or len(lengths) > 2:
+            said = f"The ease “{text}” at the {level} can't be read."
+            findings.append(unread(f"{path}ease.{level}", said, "Write it like 2 to 4 in or 5 to 10 cm."))
+            continue
+        out.append((level, Ease(lengths[0], lengths[-1])))
+    return tuple(out)
+
+
+def _has_unit(word: str) -> bool:
+    return any(sign.isalpha() or sign in "\"'" for sign in word)
+
+
+def read_sewings(facts: Table, manner: Manner, findings: list[Finding]) -> tuple[Sewing, ...]:
+    """Return the garments to be sewn."""
+    out = []
+    for name, entry in facts.items():
+        path = f"sewing.{name}."
+        if not isinstance(entry, dict):
+            findings.append(unread(path.rstrip("."), f"“{name}” is not a table.", f"Begin it with [sewing.{name}]."))
+            continue
+        findings += strangers(entry, SEWING, path)
+        out.append(
+            Sewing(
+                name=name,
+                kind=str(entry.get("kind", "a-line")),
+                cloth=_word(entry, "cloth"),
+                fold=one_of(entry, "fold", FOLDS, path, findings),
+                options=_options(dict(entry.get("options", {})), manner.units, path, findings),
+                alterations=_alterations(entry.get("alterations", []), path, findings),
+                lay=_word(entry, "lay"),
+            )
+        )
+    return tuple(out)
+
+
+def _options(facts: Table, units: Units, path: str, findings: list[Finding]) -> tuple[tuple[str, float], ...]:
+    out = []
+    for key in facts:
+        counted = key in COUNTED or isinstance(facts[key], int | float)
+        value = (
+            float(facts[key])
+            if counted and isinstance(facts[key], int | float)
+            else length_mm(facts, key, units, f"{path}options.", findings)
+        )
+        out += [] if value is None else [(key, value)]
+    return tuple(out)
+
+
+def _alterations(entries: Any, path: str, findings: list[Finding]) -> tuple[paper.Alteration, ...]:
+    if not isinstance(entries, list):
+        attempt = f"Begin each with [[{path}alterations]]."
+        findings.append(unread(path + "alterations", "The alterations are not a list.", attempt))
+        return ()
+    out = []
+    for entry in entries:
+        read = paper.read_alteration(entry if isinstance(entry, dict) else {})
+        if isinstance(read, Finding):
+            findings.append(read)
+        else:
+            out.append(read)
+    return tuple(out)
+
+
+def read_made(entries: Any, manner: Manner, findings: list[Finding]) -> tuple[MadePiece, ...]:
+    """Return the pieces that were made."""
+    out = []
+    for place, entry in enumerate(entries if isinstance(entries, list) else []):
+        path = f"made.{place}."
+        if not isinstance(entry, dict):
+            findings.append(unread(path.rstrip("."), "A made piece is not a table.", "Begin it with [[made]]."))
+            continue
+        findings += strangers(entry, MADE, path)
+        out.append(
+            MadePiece(
+                garment=str(entry.get("garment", "")),
+                piece=str(entry.get("piece", "")),
+                rows=count(entry, "rows", path, findings),
+                rows_to_underarm=count(entry, "rows_to_underarm", path, findings),
+                cast_on=count(entry, "cast_on", path, findings),
+                stitches=count(entry, "stitches", path, findings),
+                width_mm=length_mm(entry, "width", manner.units, path, findings),
+                length_mm=length_mm(entry, "length", manner.units, path, findings),
+                grams=grams(entry, "grams", path, findings),
+            )
+        )
+    return tuple(out)
