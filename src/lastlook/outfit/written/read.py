@@ -18,7 +18,12 @@ from lastlook.quantity import Missing, Units
 from lastlook.wearer import Wearer, read_measures
 
 SECTIONS = ("outfit", "wearer", "stock", "knitting", "sewing", "made")
-UNREADABLE = frozenset({"outfit-unread", "fact-unknown", "fact-unread", "stock-unread", "stock-key-unknown"})
+UNREADABLE = frozenset(
+    {
+        *("outfit-unread", "fact-unknown", "fact-unread", "stock-unread", "stock-key-unknown", "alteration-unread"),
+        *("measure-unread", "measure-unlikely", "measure-unknown", "measure-twice"),
+    }
+)
 """Kinds of finding that say: the document can't be taken as it stands, and nothing is worked out from it."""
 STOCK = ("yarn", "swatch", "cloth", "notion")
 
