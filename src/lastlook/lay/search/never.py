@@ -1,0 +1,70 @@
+"""Why a problem has no lay at all, where that can be proven; else what found no room in the time given."""
+
+from __future__ import annotations
+
+from collections import Counter
+
+from lastlook import geometry
+from lastlook.finding import Certainty, Finding, Where
+from lastlook.lay.clash import Plan
+from lastlook.lay.judge.laid import copies
+from lastlook.lay.placement import Lay
+from lastlook.lay.wanted import Problem
+
+
+def never_fits(problem: Problem, plan: Plan) -> tuple[Finding, ...]:
+    """Return proofs that no lay exists: a piece with no place at all, or more area than the cloth has."""
+    out = []
+    for name in dict.fromkeys(job.wanted.id for job in plan.lacking()):
+        if any(piece.id == name and piece.pieced for piece in problem.pieces):
+            continue
+        say = f"{name} fits nowhere on this cloth, in any way it may lie."
+        why = f"The cloth can be used over {_usable(problem)}; the piece is larger one way or the other."
+        attempt = "Piece it, narrow it, or open the cloth out."
+        out.append(Finding("piece-without-room", Certainty.PROVEN, say, why, attempt, where=Where(piece=name)))
+    if not out and problem.cloth.length_mm is not None:
+        out += _too_much(problem)
+    return tuple(out)
+
+
+def _usable(problem: Problem) -> str:
+    cloth = problem.cloth
+    wide = cloth.width_mm - 2 * cloth.selvedge_mm
+    long = "any length" if cloth.length_mm is None else f"{cloth.length_mm:g} mm of length"
+    return f"{wide:g} mm of width and {long}"
+
+
+def _too_much(problem: Problem) -> list[Finding]:
+    cloth = problem.cloth
+    box = ((0.0, cloth.selvedge_mm), (cloth.length_mm or 0.0, cloth.selvedge_mm))
+    top = cloth.width_mm - cloth.selvedge_mm
+    whole = cloth.outline or (*box, (box[1][0], top), (0.0, top))
+    have = geometry.open_area_mm2(whole, cloth.flaws) if cloth.flaws else geometry.signed_area_mm2(whole)
+    need = 0.0
+    for piece in problem.pieces:
+        if piece.flaw_free is not None:
+            have = max(have, geometry.signed_area_mm2(whole))
+        need += geometry.signed_area_mm2(piece.outline) * piece.quantity * (2 if piece.on_fold else 1)
+    if need <= have + 1:
+        return []
+    say = f"The pieces cover {need / 100:.0f} cm²; the cloth has {have / 100:.0f} cm² that can be used."
+    why = f"{(need - have) / 100:.0f} cm² are missing even if not a thread were wasted."
+    return [Finding("cloth-short", Certainty.PROVEN, say, why, "Shorten a piece, or cut one from another cloth.")]
+
+
+def not_found(problem: Problem, part: Lay, passes: int) -> tuple[Finding, ...]:
+    """Return what found no room in the time given; that is no proof that there is none."""
+    laid: Counter[str] = Counter()
+    for one in part.placements:
+        piece = problem.piece(one.id)
+        if piece is not None and one.part == 1:
+            laid[one.id] += len(copies(piece, one, problem.cloth, problem.cloth.length_mm or 0.0))
+    lacking = [
+        f"{piece.id}" + (f" ({piece.quantity - laid[piece.id]} of {piece.quantity})" if piece.quantity > 1 else "")
+        for piece in problem.pieces
+        if laid[piece.id] < piece.quantity
+    ]
+    say = f"No lay was found in {passes} passes: {', '.join(lacking) or 'something'} stayed without room."
+    why = "That is no proof that there is none; it was searched for so long and no longer."
+    attempt = "Give it more time, or ask what would make it fit."
+    return (Finding("lay-not-found", Certainty.UNKNOWN, say, why, attempt),)

@@ -1,0 +1,140 @@
+"""Search for a lay: construct one, loosen what overlaps, push apart what nearly fits, then make it shorter."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import replace
+from enum import Enum
+
+from lastlook.lay.clash import Plan, plans
+from lastlook.lay.judge import judge
+from lastlook.lay.measure import laid_outlines, left_over
+from lastlook.lay.placement import Lay, Placement
+from lastlook.lay.search.hunt import GoOn, Hunt, is_endless, may_shorten
+from lastlook.lay.search.runner import Runner
+from lastlook.lay.search.never import never_fits, not_found
+from lastlook.lay.wanted import Problem
+
+EXTRA_PASSES = 150
+"""How long a lay on a given cloth is still made shorter once it fits, for the sake of what is left over."""
+PLAN_PASSES = 400
+
+
+class Goal(Enum):
+    """When a search is done."""
+
+    FIT = "fit"
+    LEFT_OVER = "left over"
+    SHORTEST = "shortest"
+
+
+def search(
+    problem: Problem,
+    *,
+    seed: int = 1,
+    passes: int | None = None,
+    may_go_on: GoOn = lambda progress: True,
+    locked: tuple[Placement, ...] = (),
+    start: Lay | None = None,
+    goal: Goal | None = None,
+) -> Lay:
+    """Return the best lay found in so many passes, or until `may_go_on` says no; the judge has seen it."""
+    if passes is None and may_go_on is _ALWAYS:
+        passes = 2000
+    hunt = Hunt(problem, seed, passes, may_go_on, locked)
+    goal = goal or (Goal.SHORTEST if is_endless(problem.cloth) else Goal.LEFT_OVER)
+    if start is not None and start.placements:
+        hunt.offer([one for one in start.placements if one not in locked])
+    never = never_fits(problem, _all_plans(problem, locked)[0])
+    if not never:
+        _hunt(hunt, goal)
+    return _answer(hunt, never)
+
+
+def search_many(
+    problem: Problem, seeds: Sequence[int], run: Callable[[Callable[[int], Lay], Iterable[int]], Iterable[Lay]],
+    one: Callable[[int], Lay],
+) -> Lay:  # fmt: skip
+    """Return the best of several searches, one a seed; `run` maps a function over seeds, on several cores or one."""
+    lays = list(run(one, seeds))
+    return min(lays, key=lambda lay: (not lay.fits, lay.used_length_mm if lay.fits else -lay.used_share, lay.seed))
+
+
+def _ALWAYS(progress: object) -> bool:  # noqa: N802
+    return True
+
+
+def _all_plans(problem: Problem, locked: tuple[Placement, ...]) -> list[Plan]:
+    reach = _reach_mm(problem)
+    taken = laid_outlines_of(problem, locked)
+    done = frozenset(key for one in locked for key in _keys(problem, one))
+    return list(plans(problem, reach, taken, done))
+
+
+def laid_outlines_of(problem: Problem, locked: tuple[Placement, ...]) -> list:
+    import numpy as np
+
+    return [np.array(one) for one in laid_outlines(problem, locked)]
+
+
+def _keys(problem: Problem, one: Placement) -> list[tuple[str, int, int]]:
+    piece = problem.piece(one.id)
+    pair = one.layer == "both" and piece is not None and piece.on_fold is None
+    return [(one.id, one.copy, one.part)] + ([(one.id, one.copy + 1, one.part)] if pair else [])
+
+
+def _reach_mm(problem: Problem) -> float:
+    """Return how far along an endless cloth a search may lay; a given cloth's own length."""
+    cloth = problem.cloth
+    if cloth.length_mm is not None:
+        return cloth.length_mm
+    area = longest = 0.0
+    for piece in problem.pieces:
+        xs, ys = zip(*piece.outline, strict=True)
+        wide, high = max(xs) - min(xs), max(ys) - min(ys)
+        area += wide * high * piece.quantity * (2 if piece.on_fold else 1)
+        longest = max(longest, math.hypot(wide, high) * (2 if piece.on_fold else 1))
+    return area / (cloth.width_mm - 2 * cloth.selvedge_mm) * 1.5 + 2 * longest + cloth.gap_mm * 20
+
+
+def _hunt(hunt: Hunt, goal: Goal) -> None:
+    runners: list[Runner] = []
+    todo = [plan for plan in _all_plans(hunt.problem, hunt.locked) if not plan.lacking()]
+    if not todo:
+        return
+    reach = _reach_mm(hunt.problem)
+    turn = 0
+    while not hunt.stopped and hunt.best is None:
+        spot = _which(turn, len(todo))
+        while len(runners) <= spot:
+            runners.append(Runner(hunt, todo[len(runners)], reach))
+        runner = runners[spot]
+        if runner.start(reach) or runner.loosen(reach, PLAN_PASSES):
+            break
+        turn += 1
+    if hunt.best is None or hunt.stopped or goal is Goal.FIT or not may_shorten(hunt.cloth):
+        return
+    runner = runners[_which(turn, len(todo))] if runners else Runner(hunt, todo[0], reach)
+    runner.shorten(EXTRA_PASSES if goal is Goal.LEFT_OVER else None)
+
+
+def _which(turn: int, many: int) -> int:
+    """Return which plan to try at a turn: the first most often, later ones now and then (1 1 2 1 1 2 3 ...)."""
+    spot = 0
+    while spot + 1 < many and turn % 3 == 2:
+        turn //= 3
+        spot += 1
+    return spot
+
+
+def _answer(hunt: Hunt, never: tuple) -> Lay:
+    lay = hunt.best
+    if lay is not None:
+        judgement = judge(hunt.problem, lay.placements)
+        rest = left_over(hunt.problem, lay.placements)
+        return replace(lay, fits=judgement.proven, proven=judgement.proven, findings=judgement.findings,
+                       left_over=rest, passes=hunt.passes)  # fmt: skip
+    part = hunt.part or Lay(False, False, hunt.locked)
+    findings = never or not_found(hunt.problem, part, hunt.passes)
+    return replace(part, fits=False, proven=False, findings=findings, seed=hunt.seed, passes=hunt.passes)

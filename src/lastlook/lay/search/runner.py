@@ -1,0 +1,219 @@
+"""One plan being searched: first arrangements, loosening, and making it shorter."""
+
+from __future__ import annotations
+
+import math
+
+import numpy as np
+from numpy.typing import NDArray
+
+from lastlook.lay.clash import Board, Plan, placement_of
+from lastlook.lay.search.hunt import Hunt
+from lastlook.lay.search.loosen import construct, disturb, sweep, throw_in
+from lastlook.lay.search.separate import Apart, Separator
+from lastlook.lay.search.state import State
+
+Floats = NDArray[np.float64]
+CELLS = 80_000
+"""Lattice places over the whole cloth: about 5 mm on a home cutter's length."""
+SLACK = 0.5
+STRIKE_PASSES = 120
+ORDERS = 4
+
+
+class Runner:
+    """Searches one plan on one board."""
+
+    def __init__(self, hunt: Hunt, plan: Plan, reach_mm: float) -> None:
+        self.hunt = hunt
+        self.plan = plan
+        area = sum(job.area_mm2 for job in plan.jobs) * 1.3
+        bands = {id(one.band): one.band for job in plan.jobs for one in job.variants}
+        wide = sum(one.high[1] - one.low[1] for one in bands.values())
+        ground = area if hunt.cloth.length_mm is None else min(wide * reach_mm, area * 2)
+        self.board = Board(hunt.cloth, plan.jobs, math.sqrt(max(ground, 1.0) / CELLS), SLACK)
+        self.state = State(self.board, reach_mm, hunt.chance)
+        self._new_phases()
+
+    def _new_phases(self) -> None:
+        groups = sorted({job.group for job in self.board.jobs if job.group})
+        mx, my = self.board.phases
+        chance = self.hunt.chance
+        self.state.phase = {one: (chance.randrange(mx), chance.randrange(my)) for one in groups}
+
+    def start(self, length_mm: float) -> bool:
+        """Construct from a corner in a few orders; return whether one became a lay."""
+        self.state.length_mm = length_mm
+        jobs = range(len(self.board.jobs))
+        for attempt in range(ORDERS):
+
+            def size(job: int, attempt: int = attempt) -> float:
+                return -self.board.jobs[job].area_mm2 * (1 if not attempt else self.hunt.chance.uniform(0.6, 1.4))
+
+            left = construct(self.state, sorted(jobs, key=size), 0)
+            if not left and self._settle(length_mm):
+                return True
+            if left and attempt == 0:
+                self._offer_part(left)
+            if not self.hunt.go(len(left)):
+                return False
+        ok = throw_in(self.state, left)
+        self.state.note_all()
+        return False if ok else False
+
+    def _offer_part(self, left: list[int]) -> None:
+        jobs = [job for job in range(len(self.board.jobs)) if job not in left]
+        spots = self.state.spots()
+        self.hunt.offer_part([self._placed(job, spots[job]) for job in jobs])
+
+    def _placed(self, job: int, spot: Floats):
+        variant = self.board.variants[self.state.variant[job]]
+        return placement_of(self.board.jobs[job], variant, spot[0], spot[1])
+
+    def _settle(self, length_mm: float) -> bool:
+        """Push the arrangement apart; return whether the judge then proves it."""
+        apart = self._push(length_mm, self.state.spots())
+        return self._take(apart)
+
+    def _push(self, length_mm: float, spots: Floats) -> Apart:
+        return Separator(self.board, self.state.variant, length_mm).apart(spots)
+
+    def _take(self, apart: Apart) -> bool:
+        if apart.left_mm > 1e-3:
+            return False
+        jobs = range(len(self.board.jobs))
+        return self.hunt.offer([self._placed(job, apart.spots[job]) for job in jobs])
+
+    def loosen(self, length_mm: float, passes: int) -> bool:
+        """Search with overlap for so many passes; return whether a lay was found."""
+        state = self.state
+        if any(number < 0 for number in state.variant) and not self._begin_anew():
+            return False
+        lowest, since, tried = math.inf, 0, math.inf
+        for _ in range(passes):
+            total = sweep(state)
+            if total < lowest - 1e-6:
+                lowest, since = total, 0
+            else:
+                since += 1
+            if total == 0 or (total < tried and float(state.overlap.max()) <= 4 * self.board.step[0]):
+                tried = total
+                apart = self._push(length_mm, state.spots())
+                if self._take(apart):
+                    self._snap(apart.spots)
+                    return True
+                if total == 0:
+                    self._snap(apart.spots)
+                    if not state.overlap.any():
+                        disturb(state)
+                    tried = math.inf
+            if not self.hunt.go(int(np.count_nonzero(state.overlap.any(1)))):
+                return False
+            if since > STRIKE_PASSES:
+                self._strike()
+                lowest, since, tried = math.inf, 0, math.inf
+        return False
+
+    def _begin_anew(self) -> bool:
+        chance = self.hunt.chance
+        order = sorted(
+            range(len(self.board.jobs)), key=lambda job: -self.board.jobs[job].area_mm2 * chance.uniform(0.5, 1.5)
+        )
+        left = construct(self.state, order, chance.randrange(8))
+        ok = throw_in(self.state, left)
+        self.state.weights[:] = 1
+        if ok:
+            self.state.note_all()
+        return ok
+
+    def _strike(self) -> None:
+        """Leave a dead end: mostly by swapping two large jobs, sometimes by beginning anew at another phase."""
+        if self.hunt.chance.random() < 0.3:
+            self._new_phases()
+            if self._begin_anew():
+                return
+        disturb(self.state)
+
+    def _snap(self, spots: Floats) -> None:
+        """Put every job on the free lattice place nearest to where it was pushed."""
+        for job, number in enumerate(self.state.variant):
+            place = self.state.nearest(job, number, spots[job])
+            if place is not None:
+                self.state.place[job] = place
+        self.state.note_all()
+
+    def shorten(self, passes: int | None) -> None:
+        """Make the best lay shorter, until told to stop or for so many passes."""
+        hunt, state = self.hunt, self.state
+        if hunt.best is None:
+            return
+        until = math.inf if passes is None else hunt.passes + passes
+        ratio = 0.02
+        self._pull_in()
+        while not hunt.stopped and hunt.passes < until:
+            kept = state.kept()
+            before = hunt.best.used_length_mm
+            length = before * (1 - ratio)
+            state.length_mm = length
+            self._clamp()
+            budget = int(min(STRIKE_PASSES * 2, until - hunt.passes))
+            if self.loosen(length, budget):
+                self._pull_in()
+                ratio = min(ratio * 1.3, 0.03)
+            else:
+                state.length_mm = before
+                state.restore(kept)
+                disturb(state) if hunt.chance.random() < 0.5 else None
+                ratio = max(ratio * 0.6, 0.0005)
+            state.weights[:] = 1
+
+    def _pull_in(self) -> None:
+        """Shorten the lay just found without changing who lies beside whom, by ever smaller steps."""
+        best = self.hunt.best
+        if best is None:
+            return
+        spots = self._spots_of_best()
+        if spots is None:
+            return
+        step = best.used_length_mm * 0.01
+        length = best.used_length_mm
+        while step > 0.02:
+            apart = self._push(length - step, spots)
+            if self._take(apart):
+                spots, length = apart.spots, length - step
+            else:
+                step /= 2.5
+        self._snap(spots)
+
+    def _spots_of_best(self) -> Floats | None:
+        """Return where the best lay has the jobs, if it lies as the state has it."""
+        best = self.hunt.best
+        if best is None:
+            return None
+        lying = {(one.id, one.copy, one.part): one for one in best.placements}
+        out = np.zeros((len(self.board.jobs), 2))
+        for job, wanted in enumerate(self.board.jobs):
+            one = lying.get((wanted.wanted.id, wanted.copy, wanted.part))
+            if one is None:
+                return None
+            match = [
+                number
+                for number in self.board.of_job[job]
+                if self.board.variants[number].angle_deg == one.angle_deg
+                and self.board.variants[number].mirrored == one.mirrored
+                and self.board.variants[number].layer == one.layer
+            ]
+            if not match:
+                return None
+            self.state.variant[job] = match[0]
+            out[job] = (one.x, one.y)
+        return out
+
+    def _clamp(self) -> None:
+        """Bring jobs that lie beyond the length back to the nearest place inside."""
+        spots = self.state.spots()
+        for job, number in enumerate(self.state.variant):
+            place = self.state.nearest(job, number, spots[job])
+            if place is not None:
+                self.state.place[job] = place
+        self.state.note_all()
