@@ -1,0 +1,195 @@
+"""Single-number slips: change one figure in a leaflet that adds up, and see whether the reading notices.
+
+Which changes can be proven wrong from the text was worked out by hand, without the reader: our own truths list
+figures that are *bound* (any of the named changes contradicts something printed) and *free* (nothing does);
+the truths in a folder `../shared` say it of each figure: always, sometimes, never. A change counts as *found*
+where something is proven, as *doubted* where the reading only asks or doubts, as *missed* where it says nothing.
+"""
+
+from __future__ import annotations
+
+import os
+import re
+import time
+from collections import Counter
+from collections.abc import Iterator
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+from tests import corpus
+
+ROOT = Path(__file__).resolve().parent.parent
+TABLE = Path(__file__).with_suffix(".md")
+SHARED = Path(os.environ.get("LASTLOOK_SHARED", ROOT.parent / "shared")) / "examples" / "leaflets"
+CLASSES = ("counts", "repeats", "cadences", "lengths", "neighbours")
+REPEATS = {"times", "rows", "increase"}
+NUMBER = re.compile(r"\d+")
+
+
+@dataclass(frozen=True)
+class Slip:
+    """One figure changed in one leaflet."""
+
+    leaflet: str
+    sort: str
+    """One of CLASSES."""
+    bound: bool
+    """Whether the change can be proven wrong from the text."""
+    what: str
+    text: str
+
+
+def own() -> Iterator[Slip]:
+    """Yield the slips that our own truths name."""
+    for leaflet in corpus.leaflets():
+        if "slip" in leaflet.truth:
+            continue
+        for bound in (True, False):
+            for figure in leaflet.truth.get("bound" if bound else "free", []):
+                start, end = corpus.place(leaflet.text, figure["at"])
+                quote = leaflet.text[start:end]
+                for new in figure["to"]:
+                    changed = exchanged(quote, figure["n"], new)
+                    text = leaflet.text[:start] + changed + leaflet.text[end:]
+                    what = f"{' '.join(quote.split())!r}: {figure['n']} -> {new}"
+                    yield Slip(leaflet.name, figure["as"], bound, what, text)
+
+
+def exchanged(quote: str, old: str, new: str) -> str:
+    """Return a quotation with one figure exchanged where it first stands alone."""
+    before = r"(?<![\d/])" if old[0].isdigit() else r"(?<!\w)"
+    after = r"(?![\d/½¼¾])" if old[-1].isdigit() else ""
+    pattern = before + r"\s+".join(re.escape(word) for word in old.split()) + after
+    changed, times = re.subn(pattern, new, quote, count=1)
+    assert times, f"{old!r} does not stand in {quote!r}"
+    return changed
+
+
+def shared() -> Iterator[Slip]:
+    """Yield the slips that the shared truths judge, where that folder is there."""
+    if not SHARED.is_dir():
+        return
+    import yaml
+
+    for path in sorted(SHARED.glob("*.truth.yaml")):
+        truth = yaml.safe_load(path.read_text(encoding="utf-8"))
+        if not truth["correct"]:
+            continue
+        text = path.with_name(truth["leaflet"]).read_text(encoding="utf-8")
+        for figure in truth["numbers"]:
+            yield from _of_figure(truth, text, figure)
+
+
+def _of_figure(truth: dict[str, Any], text: str, figure: dict[str, Any]) -> Iterator[Slip]:
+    spot = _spot(text, figure)
+    if spot is None:
+        return
+    start, end = spot
+    marks = list(NUMBER.finditer(text[start:end]))
+    for number, value in enumerate(figure["values"]):
+        mark = marks[figure["number"] + number]
+        if mark.group() != str(value):
+            continue
+        size = truth["sizes"][number] if len(figure["values"]) > 1 else "all"
+        for new in _neighbours(value):
+            if figure["change"] != "never" and new in _listed(figure, "unseen", size):
+                continue
+            only = new in _listed(figure, "pieces_only", size)
+            changed = text[: start + mark.start()] + str(new) + text[start + mark.end() :]
+            what = f"{figure['quote']!r}, {size}: {value} -> {new}"
+            yield Slip(truth["leaflet"], _sort(figure["role"], only), figure["change"] != "never", what, changed)
+
+
+def _spot(text: str, figure: dict[str, Any]) -> tuple[int, int] | None:
+    words = (re.escape(word) for word in figure["quote"].split())
+    found = list(re.finditer(r"\s+".join(words), text))
+    nth = figure.get("occurrence", 0)
+    return found[nth].span() if nth < len(found) else None
+
+
+def _neighbours(value: int) -> list[int]:
+    """Return the value one and two off, and with two digits swapped."""
+    swapped = int(str(value)[::-1]) if 10 <= value <= 99 else value
+    return sorted({new for new in (value - 1, value + 1, value + 2, swapped) if new > 0 and new != value})
+
+
+def _listed(figure: dict[str, Any], key: str, size: str) -> list[int]:
+    lists = figure.get(key, {})
+    return [*lists.get("all", []), *lists.get(size, [])]
+
+
+def _sort(role: str, only_between_pieces: bool) -> str:
+    if only_between_pieces or "button" in role:
+        return "neighbours"
+    if role in REPEATS:
+        return "repeats"
+    return "cadences" if role == "interval" else "counts"
+
+
+def noticed(text: str) -> str:
+    """Return 'found', 'doubted' or 'missed' for a text."""
+    findings = corpus.read(text)["findings"]
+    if any(one["certainty"] == "proven" for one in findings):
+        return "found"
+    return "doubted" if any(one["asks"] or one["certainty"] == "doubtful" for one in findings) else "missed"
+
+
+def main(words: list[str]) -> int:
+    """Try every slip, print the table and, with `missed`, what was missed; with `keep`, write the table."""
+    began = time.monotonic()
+    plain = {leaflet.name: leaflet.text for leaflet in corpus.leaflets() if "slip" not in leaflet.truth}
+    for path in sorted(SHARED.glob("*.txt")) if SHARED.is_dir() else []:
+        plain[path.name] = path.read_text(encoding="utf-8")
+    slips = [*own(), *shared()]
+    alarmed = {name for name, text in plain.items() if noticed(text) == "found"}
+    tally: Counter[tuple[str, bool, str]] = Counter()
+    for slip in slips:
+        if slip.leaflet in alarmed:
+            tally[slip.sort, slip.bound, "unasked"] += 1
+            continue
+        came = noticed(slip.text)
+        tally[slip.sort, slip.bound, came] += 1
+        if "missed" in words and came != ("found" if slip.bound else "missed"):
+            print(f"{came}\t{slip.sort}\t{'bound' if slip.bound else 'free'}\t{slip.leaflet}\t{slip.what}")
+    table = _table(tally, sorted(alarmed & set(_consistent())), len(_consistent()), time.monotonic() - began)
+    print(table)
+    if "keep" in words:
+        TABLE.write_text(table, encoding="utf-8")
+    return 0
+
+
+def _consistent() -> list[str]:
+    own_names = [one.name for one in corpus.leaflets() if set(one.truth["verdict"]) <= {corpus.GOOD}]
+    return own_names + sorted({slip.leaflet for slip in shared()})
+
+
+def _table(tally: Counter[tuple[str, bool, str]], alarmed: list[str], asked: int, seconds: float) -> str:
+    out = ["# Single-number slips", "", "Run by `python -m benchmarks slips keep` on 2 cores, "
+           f"{sum(tally.values())} changed leaflets in {seconds:.0f} s.", "",
+           "Changes that can be proven wrong from the text:", "",
+           "| class | changes | found | doubted | missed | found of asked |", "|---|---|---|---|---|---|"]  # fmt: skip
+    for sort in CLASSES:
+        out.append(_line(sort, {key[2]: n for key, n in tally.items() if key[:2] == (sort, True)}))
+    whole: Counter[str] = Counter()
+    for key, n in tally.items():
+        if key[1]:
+            whole[key[2]] += n
+    out.append(_line("all", dict(whole)))
+    free = {key[2]: 0 for key in tally}
+    for key, n in tally.items():
+        free[key[2]] += n if not key[1] else 0
+    harmless = sum(free.values()) - free.get("unasked", 0)
+    out += ["", "Changes that nothing printed contradicts: "
+            f"{harmless} tried, {free.get('found', 0)} called wrong, {free.get('doubted', 0)} doubted.", "",
+            f"Leaflets that add up: {asked} read, {len(alarmed)} called wrong"
+            + (f" ({', '.join(alarmed)})" if alarmed else "") + ".",
+            f"Not asked, the leaflet being called wrong as it stands: {whole.get('unasked', 0)}.", ""]  # fmt: skip
+    return "\n".join(out)
+
+
+def _line(sort: str, came: dict[str, int]) -> str:
+    found, doubted, missed = (came.get(key, 0) for key in ("found", "doubted", "missed"))
+    asked = found + doubted + missed
+    rate = f"{found / asked:.0%}" if asked else "-"
+    return f"| {sort} | {asked} | {found} | {doubted} | {missed} | {rate} |"
