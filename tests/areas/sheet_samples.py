@@ -5,9 +5,11 @@ from __future__ import annotations
 from lastlook.finding import Certainty, Finding, Span
 from lastlook.geometry import Cubic, Line, Path, polygon, polyline
 from lastlook.knit import Act, Ended, Shaping, Side, WorkedPiece, WorkedRow
+from lastlook.lay import Cloth, Fold, LeftOver, Placement
 from lastlook.outfit import LastLook, Step
 from lastlook.paper import Level, Notch, PaperPiece, SeamEdge, Use
 from lastlook.quantity import Gauge, Origin, gauge_of
+from lastlook.sheet.draw.table import Laid, Table
 
 
 def _straight(*points: tuple[float, float]) -> Path:
@@ -129,3 +131,24 @@ def look(before: Step, piece: str | None = None) -> LastLook:
     proven = ("Every count printed for Back is the one that is worked.", "The raglan edges meet row for row.")
     cautions = ("Count the needles before you put the work away; one left in a cushion finds a hand.",)
     return LastLook(before, piece, open_, proven, cautions)
+
+
+def table(fold: Fold = Fold.NONE) -> Table:
+    """Return the skirt on a cloth 140 cm wide with a flaw, flat or folded lengthwise."""
+    front, back_, band = skirt()
+    flaw = ((1180.0, 900.0), (1230.0, 900.0), (1230.0, 930.0), (1180.0, 930.0))
+    if fold is Fold.NONE:
+        cloth = Cloth(1400.0, 1550.0, flaws=(flaw,), selvedge_mm=10.0, one_way=True)
+        places = ((front, 45.0, 345.0, 90.0), (back_, 45.0, 1045.0, 90.0), (band, 760.0, 40.0, 0.0))
+        rests = (LeftOver(560.0, 430.0, 740.0, 120.0), LeftOver(120.0, 780.0, 740.0, 1260.0))
+    else:
+        cloth = Cloth(1400.0, 1550.0, flaws=(flaw,), selvedge_mm=10.0, fold=fold)
+        places = ((front, 700.0, 700.0, -90.0), (back_, 1420.0, 700.0, -90.0), (band, 30.0, 40.0, 0.0))
+        rests = (LeftOver(250.0, 700.0, 800.0, 20.0),)
+    laid = tuple(_laid(piece, (x, y), angle) for piece, x, y, angle in places)
+    return Table(cloth, cloth.length_mm or 0.0, laid, rests)
+
+
+def _laid(piece: PaperPiece, at: tuple[float, float], angle: float) -> Laid:
+    outline = piece.cut_line.points(0.05)[:-1]
+    return Laid(piece.name, Placement(piece.name, 1, *at, angle), outline, piece.grain, piece.fold)

@@ -13,7 +13,8 @@ from lastlook.knit import WorkedPiece
 from lastlook.outfit import LastLook
 from lastlook.quantity import Gauge, Missing
 from lastlook.sheet.draw.knitted import Knitted, draw_knitted, size_mm
-from lastlook.sheet.flow import (
+from lastlook.sheet.knitting import piece_blocks
+from lastlook.sheet.layout.flow import (
     BODY,
     CHAPTER,
     SECTION,
@@ -25,12 +26,11 @@ from lastlook.sheet.flow import (
     paragraph,
     space,
 )
-from lastlook.sheet.frame import Framing
-from lastlook.sheet.knitting import piece_blocks
-from lastlook.sheet.looks import look_blocks
+from lastlook.sheet.layout.frame import Framing
+from lastlook.sheet.layout.looks import look_blocks
+from lastlook.sheet.layout.page import Sheet
 from lastlook.sheet.manner import Manner
 from lastlook.sheet.mark import Align, Face, Group, Style, Words, shift
-from lastlook.sheet.page import Sheet
 
 SCALES = (1 / 4, 1 / 5, 1 / 6, 1 / 8, 1 / 10, 1 / 12, 1 / 15, 1 / 20)
 LARGEST_MM = (92.0, 100.0)
@@ -139,7 +139,7 @@ def _making_up(knitting: Knitting, room: float, manner: Manner) -> list[Block]:
     if not knitting.making_up:
         return []
     title = heading("Making up", room, CHAPTER)
-    out = [Block(title.height_mm, title.items, True, True, "Making up")]
+    out = [space(4), title]
     for number, said in enumerate(knitting.making_up, 1):
         mark = paragraph(str(number), 7, Style(11, Face.HEAD))
         out.append(beside(((0.0, mark), (8.0, paragraph(manner.say(said), room - 8.0, BODY)))))

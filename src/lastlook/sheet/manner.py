@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from enum import Enum
 
 from lastlook.quantity import Units
-from lastlook.sheet.page import Paper
+from lastlook.sheet.layout.page import Paper
 
 
 class English(Enum):

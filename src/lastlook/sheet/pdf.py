@@ -15,6 +15,7 @@ from reportlab.pdfgen.canvas import Canvas
 from reportlab.pdfgen.pathobject import PDFPathObject
 
 from lastlook.geometry import Cubic, Path
+from lastlook.sheet.layout.page import Page, Sheet
 from lastlook.sheet.mark import (
     Align,
     Face,
@@ -30,7 +31,6 @@ from lastlook.sheet.mark import (
     then,
     turn,
 )
-from lastlook.sheet.page import Page, Sheet
 from lastlook.sheet.type import FONTS, MM_PER_PT, printable, width_mm
 
 PT_PER_MM = 72 / 25.4

@@ -11,8 +11,8 @@ from collections.abc import Iterable
 from xml.sax.saxutils import escape, quoteattr
 
 from lastlook.geometry import Cubic, Path
+from lastlook.sheet.layout.page import Page
 from lastlook.sheet.mark import STILL, Align, Drawing, Face, Group, Ink, Item, Stroke, Words
-from lastlook.sheet.page import Page
 from lastlook.sheet.type import MM_PER_PT
 
 FAMILY = {

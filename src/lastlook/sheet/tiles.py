@@ -10,11 +10,11 @@ from dataclasses import dataclass
 
 from lastlook.paper import PaperPiece
 from lastlook.quantity import Units
-from lastlook.sheet.flow import BODY, TITLE, heading, paragraph, stacked
-from lastlook.sheet.frame import Framing, framed
+from lastlook.sheet.layout.flow import BODY, TITLE, heading, paragraph, stacked
+from lastlook.sheet.layout.frame import Framing, framed
+from lastlook.sheet.layout.page import Page, Sheet
 from lastlook.sheet.manner import Manner
 from lastlook.sheet.mark import Group, Item
-from lastlook.sheet.page import Page, Sheet
 from lastlook.sheet.tile import Field, Window, fields, join_tapes, map_of, squares, tile_page, window_of
 
 

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from lastlook.geometry import Path, Point, at, crossings, polygon, polyline
 from lastlook.knit import Act, WorkedPiece, WorkedRow
 from lastlook.quantity import Gauge, Missing, write_length
-from lastlook.sheet.draw.spread_out import Extent, Onto, extent, onto
+from lastlook.sheet.draw.spread_out import Extent, Onto, extent, onto, straightened
 from lastlook.sheet.draw.tape import BAND_MM, tape
 from lastlook.sheet.manner import Manner
 from lastlook.sheet.mark import (
@@ -76,7 +76,7 @@ def draw_knitted(knitted: Knitted, times: float, manner: Manner) -> Drawing:
     room = extent((knitted.outline,))
     way = onto(room, times, COUNT_ROOM_MM, 4.0)
     items = (
-        Stroke((way.path(knitted.outline),), Ink(INK, 0.35, TISSUE)),
+        Stroke((way.path(straightened(knitted.outline)),), Ink(INK, 0.35, TISSUE)),
         *_edgings(knitted, room, way),
         *_shapings(knitted, room, way),
         *_counts(knitted, room, way, manner),
@@ -157,6 +157,8 @@ def key_rows(piece: WorkedPiece) -> list[tuple[int, int, str]]:
         if named or (ahead and not _shaped_lately(rows, spot)) or (not ahead and _ends_here(rows, spot)):
             out.append((row.number, row.after, names.get(row.number, "")))
     if rows:
+        if out and out[-1][1] == piece.end_stitches and not out[-1][2]:
+            out.pop()
         out.append((rows[-1].number, piece.end_stitches, piece.ended.value))
     return out
 

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from lastlook.geometry import Path, Point
+from lastlook.geometry import Line, Path, Point, Segment
 from lastlook.sheet.mark import Matrix, path_at, point_at, scale, shift, then, turn
 
 COARSE_MM = 0.2
@@ -41,6 +42,25 @@ def extent_of(points: Iterable[Point]) -> Extent:
     spots = list(points)
     xs, ys = [x for x, _ in spots], [y for _, y in spots]
     return Extent(min(xs), min(ys), max(xs), max(ys))
+
+
+def straightened(path: Path) -> Path:
+    """Return the same path with straight lines that run on joined into one; a row-by-row edge has many."""
+    kept: list[Segment] = []
+    for segment in path.segments:
+        last = kept[-1] if kept else None
+        if isinstance(segment, Line) and isinstance(last, Line) and _runs_on(last, segment):
+            kept[-1] = Line(last.start, segment.end)
+        else:
+            kept.append(segment)
+    return Path(tuple(kept))
+
+
+def _runs_on(a: Line, b: Line) -> bool:
+    u = (a.end[0] - a.start[0], a.end[1] - a.start[1])
+    v = (b.end[0] - b.start[0], b.end[1] - b.start[1])
+    long = math.hypot(*u) * math.hypot(*v)
+    return abs(u[0] * v[1] - u[1] * v[0]) <= 1e-9 * max(long, 1e-9) and u[0] * v[0] + u[1] * v[1] >= 0
 
 
 @dataclass(frozen=True)

@@ -7,12 +7,14 @@ whether the printer kept the size.
 from __future__ import annotations
 
 import math
+from typing import Literal
 
 from lastlook.geometry import Path, polyline
 from lastlook.quantity import MM_PER_INCH, Units
 from lastlook.sheet.mark import (
     INK,
     SHADE,
+    STILL,
     TISSUE,
     Align,
     Face,
@@ -33,39 +35,51 @@ _STEPS = {Units.CM: (10.0, (1, 2, 5, 10, 20, 50)), Units.INCHES: (MM_PER_INCH, (
 _FINE = {Units.CM: 10, Units.INCHES: 8}
 
 
-def tape(length_mm: float, units: Units, scale: float = 1.0, matrix: Matrix = (1, 0, 0, 1, 0, 0)) -> Group:
+def tape(
+    length_mm: float, units: Units, scale: float = 1.0, matrix: Matrix = STILL, heading: Literal[1, -1] = 1
+) -> Group:
     """Return a tape from zero to `length_mm` of the real thing, drawn at `scale`, numbers above its lower edge.
 
-    It runs to the right along y = 0 with its band above; the matrix lays it elsewhere.
+    It runs to the right (heading 1) or to the left (-1) along y = 0 with its band above; the matrix lays it elsewhere.
     """
     unit, steps = _STEPS[units]
     step = next((n for n in steps if n * unit * scale >= 7), steps[-1])
-    fine = next((n for n in (_FINE[units], 2, 1) if unit * scale / n >= 0.95), 0)
-    end = length_mm * scale
+    fine = next((unit / n for n in (_FINE[units], 2, 1) if unit * scale / n >= 0.95), step * unit / 2)
+    end = heading * length_mm * scale
+    low = min(0.0, end)
     items: list[Item] = [
-        Stroke((box(0, -BAND_MM, end, BAND_MM),), Ink(INK, 0.18, TISSUE)),
-        Stroke((box(-TIP_MM, -BAND_MM, TIP_MM, BAND_MM),), Ink(INK, 0.18, SHADE)),
-        Stroke(_rules(length_mm, unit * scale, scale, (fine, step)), Ink(INK, 0.15)),
+        Stroke((box(low, -BAND_MM, abs(end), BAND_MM),), Ink(INK, 0.18, TISSUE)),
+        Stroke((box(-TIP_MM if heading > 0 else 0.0, -BAND_MM, TIP_MM, BAND_MM),), Ink(INK, 0.18, SHADE)),
+        Stroke(_rules(length_mm, (unit, fine, step * unit), heading * scale), Ink(INK, 0.15)),
     ]
     style = Style(6.5, Face.BOLD)
     for number in range(step, math.floor(length_mm / unit + 1e-6) + 1, step):
         x = number * unit * scale
-        if x < end - 2.5:
-            items.append(Words((x - 0.7, -BAND_MM + 2.7), str(number), style, Align.END))
+        if x < length_mm * scale - (2.5 if heading > 0 else 5.5):
+            align = Align.END if heading > 0 else Align.START
+            items.append(
+                Words(
+                    (heading * x - 0.7 if heading > 0 else heading * x + 0.7, -BAND_MM + 2.7), str(number), style, align
+                )
+            )
     return Group(tuple(items), matrix)
 
 
-def _rules(length_mm: float, unit: float, scale: float, parts: tuple[int, int]) -> tuple[Path, ...]:
-    """Return the marks: long ones where a number stands, middle ones each unit, short ones between."""
-    fine, step = parts
-    end, out = length_mm * scale, []
-    every = max(1, fine)
-    for count in range(1, math.floor(end / unit * every + 1e-6) + 1):
-        x = count * unit / every
-        whole, part = divmod(count, every)
-        if part:
-            tall = 2.2 if part * 2 == every else 1.3
+def _rules(length_mm: float, parts: tuple[float, float, float], scale: float) -> tuple[Path, ...]:
+    """Return the marks: right across where a number stands, long at each unit, short between."""
+    unit, fine, step = parts
+    out = []
+    for count in range(1, math.floor(length_mm / fine + 1e-6) + 1):
+        at = count * fine
+        if _is_whole(at / step):
+            tall = BAND_MM
+        elif _is_whole(at / unit) or fine >= unit:
+            tall = 3.0
         else:
-            tall = BAND_MM if whole % step == 0 else 3.0
-        out.append(polyline(((x, 0.0), (x, -tall))))
+            tall = 2.2 if _is_whole(at / unit * 2) else 1.3
+        out.append(polyline(((at * scale, 0.0), (at * scale, -tall))))
     return tuple(out)
+
+
+def _is_whole(value: float) -> bool:
+    return abs(value - round(value)) < 1e-6

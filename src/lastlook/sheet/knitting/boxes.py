@@ -8,13 +8,13 @@ from __future__ import annotations
 
 from lastlook.geometry import Path
 from lastlook.knit import Side, WorkedRow
-from lastlook.sheet.flow import Block
-from lastlook.sheet.mark import INK, SHADE, SOFT, Align, Face, Ink, Item, Stroke, Style, Words, box, line
+from lastlook.sheet.layout.flow import Block
+from lastlook.sheet.mark import INK, SHADE, Align, Face, Ink, Item, Stroke, Style, Words, box, line
 
 WIDE_MM = 8.0
 HIGH_MM = 5.4
 COUNT_MM = 3.3
-NUMBER = Style(5.5, Face.TEXT, SOFT)
+NUMBER = Style(6, Face.TEXT)
 COUNT = Style(6.5, Face.BOLD)
 
 

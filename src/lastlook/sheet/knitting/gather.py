@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from lastlook.knit import Side, WorkedRow
+from lastlook.knit import WorkedRow
 
 LONGEST_BLOCK = 24
 """Rows; longer repeats are seldom, and each length tried costs time."""
@@ -53,11 +53,11 @@ def gather(rows: tuple[WorkedRow, ...]) -> tuple[RowLine, ...]:
     return tuple(out)
 
 
-def _key(row: WorkedRow) -> tuple[str, Side, str]:
-    return (" ".join(row.words.split()), row.side, row.structure)
+def _key(row: WorkedRow) -> tuple[str, str]:
+    return (" ".join(row.words.split()), row.structure)
 
 
-def _repeat(keys: list[tuple[str, Side, str]], spot: int) -> tuple[int, int]:
+def _repeat(keys: list[tuple[str, str]], spot: int) -> tuple[int, int]:
     """Return the length of the block that begins here and how often it comes, the most rows saved first."""
     best = (1, 1)
     for length in range(1, min(LONGEST_BLOCK, (len(keys) - spot) // 2) + 1):

@@ -5,9 +5,9 @@ from __future__ import annotations
 from lastlook.knit import Side, WorkedPiece
 from lastlook.quantity import Gauge, Missing, write_length
 from lastlook.sheet.draw.knitted import Knitted, draw_knitted
-from lastlook.sheet.flow import BODY, CHAPTER, SECTION, SMALL, Block, beside, heading, paragraph, rule, stacked
-from lastlook.sheet.knitting.boxes import HIGH_MM, WIDE_MM, boxes
+from lastlook.sheet.knitting.boxes import HIGH_MM, NUMBER, WIDE_MM, boxes
 from lastlook.sheet.knitting.gather import RowLine, gather
+from lastlook.sheet.layout.flow import BODY, CHAPTER, SECTION, SMALL, Block, beside, heading, paragraph, rule, stacked
 from lastlook.sheet.manner import Manner
 from lastlook.sheet.mark import INK, SHADE, SOFT, Align, Face, Ink, Item, Stroke, Style, Words, box
 
@@ -77,7 +77,7 @@ def _box(line: RowLine) -> Block:
     wrong = row.side is Side.WRONG
     items: tuple[Item, ...] = (
         Stroke((box(0, 0, WIDE_MM, HIGH_MM),), Ink(INK, 0.2, SHADE if wrong else None)),
-        Words((0.7, 2.2), str(row.number), Style(5.5, Face.TEXT, SOFT)),
+        Words((0.7, 2.3), str(row.number), NUMBER),
     )
     return Block(HIGH_MM, items)
 
@@ -86,7 +86,7 @@ def _count(line: RowLine, gauge: Gauge | None, room_mm: float, manner: Manner) -
     row = line.rows[-1]
     changed = any(one.after != one.before for one in line.rows)
     items: list[Item] = []
-    if changed or line.like:
+    if changed or line.like or row.number == 1:
         items.append(Words((room_mm, 3.5), f"{row.after} sts", Style(8.5, Face.BOLD), Align.END))
     long = gauge.length_mm(row.number) if gauge and line.like else None
     if long is not None and not isinstance(long, Missing):

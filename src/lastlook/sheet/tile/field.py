@@ -14,8 +14,8 @@ from lastlook.geometry import Point
 from lastlook.paper import PaperPiece
 from lastlook.sheet.draw.paper import room_of, true_size
 from lastlook.sheet.draw.spread_out import Extent, Onto, onto
+from lastlook.sheet.layout.page import Paper
 from lastlook.sheet.mark import Group
-from lastlook.sheet.page import Paper
 
 SIDE_MM = 8.0
 TOP_MM = 9.0

@@ -9,6 +9,7 @@ from __future__ import annotations
 from lastlook.geometry import Path, polyline
 from lastlook.quantity import MM_PER_INCH, Units
 from lastlook.sheet.draw.tape import tape
+from lastlook.sheet.layout.page import Page
 from lastlook.sheet.manner import Manner
 from lastlook.sheet.mark import (
     INK,
@@ -28,7 +29,6 @@ from lastlook.sheet.mark import (
     then,
     turn,
 )
-from lastlook.sheet.page import Page
 from lastlook.sheet.tile.field import LAP_MM, SIDE_MM, TOP_MM, Field, Tile, Window
 from lastlook.sheet.type import shortened
 

@@ -6,9 +6,9 @@ from dataclasses import dataclass
 
 from lastlook.quantity import MM_PER_INCH, Units
 from lastlook.sheet.draw.tape import tape
+from lastlook.sheet.layout.page import Page
 from lastlook.sheet.manner import Manner
 from lastlook.sheet.mark import INK, SOFT, Align, Face, Group, Ink, Item, Style, Words, line, shift
-from lastlook.sheet.page import Page
 from lastlook.sheet.type import shortened
 
 SIDE_MM = 16.0

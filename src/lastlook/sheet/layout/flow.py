@@ -8,9 +8,9 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from lastlook.sheet.frame import Framing, framed
+from lastlook.sheet.layout.frame import Framing, framed
+from lastlook.sheet.layout.page import Page
 from lastlook.sheet.mark import INK, PENCIL, Face, Group, Ink, Item, Style, Words, line, shift
-from lastlook.sheet.page import Page
 from lastlook.sheet.type import MM_PER_PT, wrap
 
 LEADING = 1.42

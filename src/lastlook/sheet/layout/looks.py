@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from lastlook.finding import Certainty, Finding
 from lastlook.outfit import LastLook, Step
-from lastlook.sheet.flow import BODY, SECTION, SMALL, Block, beside, heading, paragraph, pencilled, stacked
+from lastlook.sheet.layout.flow import BODY, SECTION, SMALL, Block, beside, heading, paragraph, pencilled, stacked
 from lastlook.sheet.manner import Manner
 from lastlook.sheet.mark import INK, PENCIL, Face, Ink, Item, Stroke, Style, Words, box
 
@@ -25,23 +25,27 @@ SURE = {
 }
 MARK_MM = 7.0
 BOLD = Style(9, Face.BOLD)
+THIRD = Style(9.5, Face.HEAD)
 LABEL = Style(7.5, Face.ITALIC, PENCIL)
 
 
 def look_blocks(look: LastLook, room_mm: float, manner: Manner) -> list[Block]:
-    """Return one last look, the open things first."""
+    """Return one last look under its heading, the open things first."""
     title = BEFORE[look.before] + (f": {look.piece}" if look.piece else "")
-    out = [heading(manner.say(title), room_mm, SECTION)]
-    if look.open:
-        out += [_open(finding, room_mm, manner) for finding in look.open]
-    else:
+    return [heading(manner.say(title), room_mm, SECTION), *look_body(look, look.cautions, room_mm, manner)]
+
+
+def look_body(look: LastLook, cautions: tuple[str, ...], room_mm: float, manner: Manner) -> list[Block]:
+    """Return what stands open, what is proven, and the cautions."""
+    out = [_open(finding, room_mm, manner) for finding in look.open]
+    if not look.open:
         out.append(paragraph("Nothing stands open.", room_mm))
     if look.proven:
-        out.append(heading("Proven", room_mm, Style(9.5, Face.HEAD)))
+        out.append(heading("Proven", room_mm, THIRD))
         out += [_proven(manner.say(one), room_mm) for one in look.proven]
-    if look.cautions:
-        out.append(heading("Mind your hands", room_mm, Style(9.5, Face.HEAD)))
-        out += [paragraph(manner.say(one), room_mm) for one in look.cautions]
+    if cautions:
+        out.append(heading("Mind your hands", room_mm, THIRD))
+        out += [paragraph(manner.say(one), room_mm) for one in cautions]
     return out
 
 

@@ -1,0 +1,1 @@
+"""Pages: what stands round them, and blocks filled into them."""
