@@ -37,7 +37,7 @@ def tiles(pattern: Pattern, manner: Manner) -> Sheet:
     out = [_squares(framing, total), _map(framing, all_fields, window, total)]
     foot = f"{pattern.title} · {pattern.size}"
     for spot, field in enumerate(all_fields):
-        inside: tuple[Item, ...] = (*field.items((pattern.size,)), *join_tapes(field, window, manner.units))
+        inside: tuple[Item, ...] = (*field.items((pattern.size,), window), *join_tapes(field, window, manner.units))
         drawn = Group(inside, shared=f"field-{spot}")
         for tile in field.tiles:
             place = f"page {len(out) + 1} of {total}"

@@ -9,8 +9,9 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from lastlook.geometry import Point, at, crossings, distance_mm, nearest, polyline
+from lastlook.geometry import Point, at, distance_mm, nearest, polyline
 from lastlook.paper import Notch, PaperPiece, Use
+from lastlook.sheet.draw.naming import NO_JOINS, naming, readable
 from lastlook.sheet.draw.spread_out import Extent, Onto, extent, extent_of, onto
 from lastlook.sheet.manner import Manner
 from lastlook.sheet.mark import (
@@ -46,23 +47,27 @@ class Hand:
     name: Style
     said: Style
     small: Style
+    reach_mm: float
+    """How far the bracket of a fold stands in from it."""
 
 
 TRUE = Hand(
-    Ink(INK, 0.5),
-    Ink(INK, 0.25, dash=(5, 2)),
-    Ink(INK, 0.25),
-    Style(26, Face.HEAD),
-    Style(11),
-    Style(8.5, Face.ITALIC),
+    cut=Ink(INK, 0.5),
+    seam=Ink(INK, 0.25, dash=(5, 2)),
+    fine=Ink(INK, 0.25),
+    name=Style(26, Face.HEAD),
+    said=Style(11),
+    small=Style(8.5, Face.ITALIC),
+    reach_mm=12.0,
 )
 SMALL = Hand(
-    Ink(INK, 0.35, TISSUE),
-    Ink(INK, 0.15, dash=(1.2, 0.8)),
-    Ink(INK, 0.15),
-    Style(9, Face.HEAD),
-    Style(6.5),
-    Style(6, Face.ITALIC),
+    cut=Ink(INK, 0.35, TISSUE),
+    seam=Ink(INK, 0.15, dash=(1.2, 0.8)),
+    fine=Ink(INK, 0.15),
+    name=Style(9, Face.HEAD),
+    said=Style(6.5),
+    small=Style(6, Face.ITALIC),
+    reach_mm=3.0,
 )
 
 
@@ -84,9 +89,9 @@ def room_of(piece: PaperPiece) -> Extent:
     return extent((piece.cut_line, piece.seam_line))
 
 
-def true_size(piece: PaperPiece, said: tuple[str, ...], way: Onto) -> Group:
-    """Return a piece at its true size, with what is said on it under its name."""
-    return Group(_marks(piece, said, way, TRUE), name=f"piece {piece.name}")
+def true_size(piece: PaperPiece, said: tuple[str, ...], way: Onto, joins: Point) -> Group:
+    """Return a piece at its true size, its name clear of the joins, which come every `joins` across and down."""
+    return Group(_marks(piece, said, way, TRUE, joins), name=f"piece {piece.name}")
 
 
 def picture(pieces: tuple[PaperPiece, ...], times: float, manner: Manner) -> Drawing:
@@ -103,7 +108,9 @@ def picture(pieces: tuple[PaperPiece, ...], times: float, manner: Manner) -> Dra
     return Drawing("Paper pieces", manner.say(said) + ".", x, tallest + 2 * EDGE_MM, tuple(items))
 
 
-def _marks(piece: PaperPiece, said: tuple[str, ...], way: Onto, hand: Hand) -> tuple[Item, ...]:
+def _marks(
+    piece: PaperPiece, said: tuple[str, ...], way: Onto, hand: Hand, joins: Point = NO_JOINS
+) -> tuple[Item, ...]:
     items: list[Item] = [Stroke((way.path(piece.cut_line),), hand.cut)]
     seams = [way.path(side.path) for side in piece.sides if side.use is not Use.FOLD]
     items.append(Stroke(tuple(seams), hand.seam))
@@ -113,7 +120,8 @@ def _marks(piece: PaperPiece, said: tuple[str, ...], way: Onto, hand: Hand) -> t
     items += _fold(piece, way, hand)
     items += _edge_names(piece, way) if hand is TRUE else []
     items += _grain(piece, way, hand)
-    items += _says(piece, said, way, hand)
+    names = ((piece.name, hand.name), (quantity_words(piece), hand.said), *((one, hand.said) for one in said))
+    items += naming(piece, names, way, hand.reach_mm, joins)
     return tuple(items)
 
 
@@ -158,7 +166,7 @@ def _edge_names(piece: PaperPiece, way: Onto) -> list[Item]:
         middle, ahead = at(longest, spot), at(longest, min(spot + 0.02, len(longest.segments)))
         heading = math.degrees(math.atan2(ahead[1] - middle[1], ahead[0] - middle[0]))
         inward = math.radians(heading - 90)
-        lean = _readable(heading)
+        lean = readable(heading)
         deep = 2.2 + (2.4 if abs(lean - heading) > 1 else 0.0)
         where = (middle[0] + deep * math.cos(inward), middle[1] + deep * math.sin(inward))
         items.append(Words(where, side.name, style, Align.MIDDLE, lean))
@@ -172,7 +180,7 @@ def _fold(piece: PaperPiece, way: Onto, hand: Hand) -> list[Item]:
     a, b = (way.point(end) for end in piece.fold)
     inward = _inward(piece, way, a, b)
     long = distance_mm(a, b)
-    reach = min(14.0, long / 6)
+    reach = hand.reach_mm
     along = ((b[0] - a[0]) / long, (b[1] - a[1]) / long)
 
     def spot(far: float, deep: float) -> Point:
@@ -180,8 +188,10 @@ def _fold(piece: PaperPiece, way: Onto, hand: Hand) -> list[Item]:
 
     ends = (long * 0.18, long * 0.82)
     bracket = polyline((spot(ends[0], 0), spot(ends[0], reach), spot(ends[1], reach), spot(ends[1], 0)))
-    words = spot(long / 2, reach + hand.said.size_pt * MM_PER_PT * 1.3)
-    lean = _readable(math.degrees(math.atan2(along[1], along[0])))
+    lean = readable(math.degrees(math.atan2(along[1], along[0])))
+    rises = math.radians(lean - 90)
+    towards_fold = math.cos(rises) * inward[0] + math.sin(rises) * inward[1] < 0
+    words = spot(long / 2, reach + hand.said.size_pt * MM_PER_PT * (1.1 if towards_fold else 0.4))
     style = Style(hand.said.size_pt, hand.said.face, PENCIL)
     ink = Ink(PENCIL, hand.cut.width_mm)
     tips = [item for end in ends for item in arrow(spot(end, reach), spot(end, 0), ink)]
@@ -198,37 +208,13 @@ def _inward(piece: PaperPiece, way: Onto, a: Point, b: Point) -> Point:
     return (sign * side[0] / long, sign * side[1] / long)
 
 
-def _readable(degrees: float) -> float:
-    """Turn words so that they are read from below or from the right."""
-    turned = (degrees + 180) % 360 - 180
-    return turned - 180 if turned > 90 else turned + 180 if turned <= -90 else turned
-
-
 def _grain(piece: PaperPiece, way: Onto, hand: Hand) -> list[Item]:
     a, b = (way.point(end) for end in piece.grain)
-    lean = _readable(math.degrees(math.atan2(b[1] - a[1], b[0] - a[0])))
+    lean = readable(math.degrees(math.atan2(b[1] - a[1], b[0] - a[0])))
     out = math.radians(lean - 90)
     away = hand.small.size_pt * MM_PER_PT * 0.45
     middle = ((a[0] + b[0]) / 2 + away * math.cos(out), (a[1] + b[1]) / 2 + away * math.sin(out))
     items: list[Item] = list(arrow(a, b, hand.fine, "both"))
-    if distance_mm(a, b) > width_mm("straight grain", hand.small) + 6:
+    if hand is TRUE and distance_mm(a, b) > width_mm("straight grain", hand.small) + 6:
         items.append(Words(middle, "straight grain", hand.small, Align.MIDDLE, lean))
-    return items
-
-
-def _says(piece: PaperPiece, said: tuple[str, ...], way: Onto, hand: Hand) -> list[Item]:
-    """The name and how it is cut, in the widest clear place of the piece."""
-    path = way.path(piece.seam_line)
-    room = extent_of(path.points(1.0))
-    lying = room.width > 2.2 * room.height
-    y = room.bottom + (0.30 if lying else 0.40) * room.height
-    spots = [at(path, spot)[0] for spot in crossings(path, (0.0, y), (1.0, 0.0))] or [room.left, room.right]
-    x = (min(spots) + max(spots)) / 2
-    lines = [(piece.name, hand.name), (quantity_words(piece), hand.said), *((one, hand.said) for one in said)]
-    if lying and hand is TRUE:
-        lines = [(piece.name, Style(16, Face.HEAD)), ("; ".join(text for text, _ in lines[1:]), hand.said)]
-    items: list[Item] = []
-    for text, style in lines:
-        y += style.size_pt * MM_PER_PT * 1.3
-        items.append(Words((x, y), text, style, Align.MIDDLE))
     return items

@@ -79,9 +79,10 @@ class Field:
         """Return what a tile is called: 'Front 3', or the name alone if it is the only one."""
         return f"{self.name} {tile.number}" if len(self.tiles) > 1 else self.name
 
-    def items(self, said: tuple[str, ...]) -> tuple[Group, ...]:
+    def items(self, said: tuple[str, ...], window: Window) -> tuple[Group, ...]:
         """Return the pieces where they lie in the field."""
-        return tuple(true_size(one.piece, said, one.way) for one in self.placed)
+        joins = (window.width, window.height)
+        return tuple(true_size(one.piece, said, one.way, joins) for one in self.placed)
 
 
 def fields(pieces: tuple[PaperPiece, ...], window: Window) -> tuple[Field, ...]:
