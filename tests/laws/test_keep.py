@@ -14,12 +14,8 @@ from lastlook import keep
 from lastlook.keep import open as opening
 from lastlook.outfit import Document, document, pack, unpack
 
-NAMES = st.sampled_from(
-    ["outfit.toml", "leaflets/a.txt", "leaflets/b.txt", "pieces/front.svg", "photographs/1.jpg"]
-)
-DOCUMENTS = st.dictionaries(NAMES, st.binary(max_size=60)).map(
-    lambda files: document({"outfit.toml": b"", **files})
-)
+NAMES = st.sampled_from(["outfit.toml", "leaflets/a.txt", "leaflets/b.txt", "pieces/front.svg", "photographs/1.jpg"])
+DOCUMENTS = st.dictionaries(NAMES, st.binary(max_size=60)).map(lambda files: document({"outfit.toml": b"", **files}))
 ACTS = st.lists(st.one_of(st.just("undo"), st.just("redo"), DOCUMENTS), max_size=12)
 
 
