@@ -7,7 +7,8 @@ With known x, wanted y, S the covariances and T the tape's own variance,
     y = mean_y + S_yx (S_xx + T)^-1 (x - mean_x),    variance = S_yy - S_yx (S_xx + T)^-1 S_xy.
 
 *Fit* is the share of the survey's variance that the known measures explain. Below `LEAST_FIT` the maker is asked
-instead. How far the relation drifted until the 2012 survey is added to the doubt.
+instead, unless all women are alike there to within `NARROW`, like wrists and heads. How far the relation
+drifted until the 2012 survey is added to the doubt.
 """
 
 from __future__ import annotations
@@ -25,6 +26,8 @@ from lastlook.wearer.measure import Measure
 
 LEAST_FIT = 0.40
 """Below this share of explained variance a guess is hardly better than the average woman: our own bound."""
+NARROW = 0.08
+"""An estimate this sure, as a share of the average, serves even where nothing explains it: our own bound."""
 REACH = 0.03
 """How far outside the survey's least and greatest woman a body may be, as a share: our own bound."""
 TAPE_SD_MM = 2.5
@@ -88,9 +91,9 @@ def estimate(taken: Sequence[Measure], name: str) -> Measure | str:
         return ""
     best, variance = _given(table, known, name)
     fit = 1 - variance / table.covariances_mm2[name, name]
-    if fit < LEAST_FIT:
-        return f"The survey tells too little about it from what is known ({fit:.0%} of its variation)."
     doubt = SIGMAS * (variance + (column.drift_mm or 0.0) ** 2) ** 0.5
+    if fit < LEAST_FIT and doubt > NARROW * column.mean_mm:
+        return f"The survey tells too little about it from what is known ({fit:.0%} of its variation)."
     names = ", ".join(one.name.replace("_", " ") for one in known)
     how = f"estimated from {names} as in {column.women} women measured in 1988 (fit {fit:.2f})"
     return Measure(name, give_or_take(best, doubt), Origin.ESTIMATED, how)
@@ -104,8 +107,7 @@ def _given(table: Survey, known: Sequence[Measure], name: str) -> tuple[float, f
     """Return mean and variance of a measure given those known."""
     pairs = table.covariances_mm2
     rows = [
-        [pairs[one.name, other.name] + (TAPE_SD_MM**2 if one is other else 0.0) for other in known]
-        for one in known
+        [pairs[one.name, other.name] + (TAPE_SD_MM**2 if one is other else 0.0) for other in known] for one in known
     ]
     toward = [pairs[one.name, name] for one in known]
     away = [one.mm.best - table.columns[one.name].mean_mm for one in known]

@@ -5,15 +5,12 @@ Lengths that she names herself go before those of the rules.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from lastlook.knit.compose.ease import EASE, EaseClass
-from lastlook.quantity import Gauge
-
-RIB = "rib 1x1"
-WIDE_RIB = "rib 2x2"
-GARTER = "garter"
+from lastlook.quantity import Gauge, Unread
 
 
 @dataclass(frozen=True)
@@ -26,11 +23,26 @@ class Edging:
     words: str
 
 
-EDGINGS = {
-    "rib": Edging(RIB, 2, 0, "ribbing of k 1, p 1"),
-    "wide rib": Edging(WIDE_RIB, 4, 2, "ribbing of k 2, p 2"),
-    "garter": Edging(GARTER, 2, 0, "garter st"),
-}
+RIB = Edging("rib 1x1", 2, 0, "in ribbing of k 1, p 1")
+EDGINGS = {"rib": RIB, "garter": Edging("garter", 2, 0, "in garter st (k each row)")}
+
+
+def edging_of(word: str) -> Edging | Unread:
+    """Return the edging of a name: rib, garter, or a rib of so many knit and purl stitches like 2x2.
+
+    >>> edging_of("3x2").words
+    'in ribbing of k 3, p 2'
+    """
+    plain = word.strip().lower().replace("rib ", "")
+    if plain in EDGINGS:
+        return EDGINGS[plain]
+    match = re.fullmatch(r"([1-9]\d{0,2})\s*x\s*([1-9]\d{0,2})", plain)
+    if match is None:
+        return Unread(word, f"“{word}” is no edging.", "Use rib, garter, or a rib like 2x2.")
+    knit, purl = int(match.group(1)), int(match.group(2))
+    if (knit, purl) == (1, 1):
+        return RIB
+    return Edging(f"rib {knit}x{purl}", knit + purl, knit, f"in ribbing of k {knit}, p {purl}")
 
 
 @dataclass(frozen=True)
@@ -44,7 +56,7 @@ class Asked:
     """'round' or 'v'."""
     sleeve: str = "long"
     """'long', 'three-quarter', 'short' or 'none'."""
-    edging: str = "rib"
+    edging: Edging = RIB
     ease: EaseClass = EASE["standard"]
     lengths_mm: Mapping[str, float] = field(default_factory=dict)
     """'body' hem to underarm, 'sleeve' cuff to underarm, 'armhole', 'below waist', as the maker wants them."""

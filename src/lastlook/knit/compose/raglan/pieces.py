@@ -8,10 +8,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from lastlook.knit.compose.asked import EDGINGS, Asked
-from lastlook.knit.compose.evenly import intervals, left_over_rows
-from lastlook.knit.compose.needle import Needle, bind_off, dec, inc
-from lastlook.knit.compose.raglan import RaglanCounts
+from lastlook.knit.compose.asked import Asked
+from lastlook.knit.compose.craft.evenly import intervals, left_over_rows
+from lastlook.knit.compose.craft.needle import Needle, bind_off, dec, inc
+from lastlook.knit.compose.raglan.counts import RaglanCounts
 from lastlook.knit.worked import Act, Ended, Shaping, WorkedPiece
 from lastlook.piece import Edge, EdgeName, Mate, Unit
 
@@ -22,7 +22,7 @@ HANDS = {"left": "right", "right": "left"}
 
 def raglan_pieces(counts: RaglanCounts, asked: Asked) -> tuple[WorkedPiece, ...]:
     """Return every piece of the garment."""
-    edging = EDGINGS[asked.edging].structure
+    edging = asked.edging.structure
     back = _back(counts, edging)
     sleeves = () if asked.sleeve == "none" else (_sleeve(counts, edging),)
     if asked.opening == "cardigan":

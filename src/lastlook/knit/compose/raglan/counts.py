@@ -11,10 +11,10 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from lastlook.knit.compose.asked import EDGINGS, Asked
-from lastlook.knit.compose.evenly import even, to_repeat
-from lastlook.knit.compose.ladder import Rung, Slope, slope
-from lastlook.knit.compose.raglan_shape import CUFF_FREE_MM, RaglanShape
+from lastlook.knit.compose.asked import Asked
+from lastlook.knit.compose.craft.evenly import even, to_repeat
+from lastlook.knit.compose.craft.ladder import Rung, Slope, slope
+from lastlook.knit.compose.raglan.shape import CUFF_FREE_MM, RaglanShape
 
 SEAM_STITCHES = 1
 """Each sewn edge takes one stitch: common practice, no source."""
@@ -74,7 +74,7 @@ class _Top:
 def raglan_counts(shape: RaglanShape, asked: Asked) -> RaglanCounts | None:
     """Return the nearest counts; None where even the last rung does not reach."""
     g, r = asked.stitches_per_mm, asked.rows_per_mm
-    edging = EDGINGS[asked.edging]
+    edging = asked.edging
     back = even(shape.bust / 2 * g + 2 * SEAM_STITCHES)
     hem = to_repeat(min(shape.hem, shape.bust * 1.25) / 2 * g + 2 * SEAM_STITCHES, edging.repeat, edging.extra)
     back += (back - hem) % 2
@@ -187,12 +187,14 @@ def _front(
         center, decreases = _neck(inside, neck_rows, 2, asked.neck)
         return back, hem, center, decreases, neck_rows
     g = asked.stitches_per_mm
-    wanted = (shape.bust / 2 - shape.band) / 2 * g + 2 * SEAM_STITCHES
+    wanted = ((shape.bust - shape.band) * g + 6 * SEAM_STITCHES - back) / 2
     front = max(round(wanted), top.underarm + top.body.decreases + 4)
-    front += (front - (hem - back) // 2) % 2
+    side = (hem - back) // 2
+    if asked.edging.repeat > 2:
+        front = to_repeat(front + side, asked.edging.repeat, asked.edging.extra) - side
     inside = front - top.underarm - top.body.decreases - 2
     center, decreases = _neck(inside, neck_rows, 1, asked.neck)
-    return front, front + (hem - back) // 2, center, decreases, neck_rows
+    return front, front + side, center, decreases, neck_rows
 
 
 def _neck(inside: int, neck_rows: int, sides: int, neck: str) -> tuple[int, int]:

@@ -8,9 +8,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from lastlook.knit.compose.asked import Asked
-from lastlook.knit.compose.evenly import even, skips, times_words
-from lastlook.knit.compose.raglan import RaglanCounts
-from lastlook.knit.compose.raglan_shape import BAND_MM
+from lastlook.knit.compose.craft.evenly import even, skips, times_words
+from lastlook.knit.compose.raglan.counts import RaglanCounts
+from lastlook.knit.compose.raglan.shape import BAND_MM
 
 NECKBAND_MM = 25.0
 BUTTON_EVERY_MM = 75.0

@@ -7,27 +7,12 @@ smaller.
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
 from lastlook.knit.compose.asked import Asked
-from lastlook.knit.compose.raglan import SEAM_STITCHES, RaglanCounts
-from lastlook.knit.compose.raglan_shape import RaglanShape
+from lastlook.knit.compose.composed import FinishedMeasure
+from lastlook.knit.compose.raglan.counts import SEAM_STITCHES, RaglanCounts
+from lastlook.knit.compose.raglan.shape import RaglanShape
 from lastlook.quantity import Missing
-
-
-@dataclass(frozen=True)
-class FinishedMeasure:
-    """One length of the finished garment."""
-
-    name: str
-    target_mm: float
-    gets_mm: float
-    plus_minus_mm: float
-
-    @property
-    def miss_mm(self) -> float:
-        """Return how much larger it comes out than was wanted."""
-        return self.gets_mm - self.target_mm
 
 
 def raglan_measures(shape: RaglanShape, counts: RaglanCounts, asked: Asked) -> tuple[FinishedMeasure, ...]:

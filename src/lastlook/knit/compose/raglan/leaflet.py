@@ -6,7 +6,10 @@ import textwrap
 from collections.abc import Sequence
 
 from lastlook.knit.compose.asked import Asked
-from lastlook.knit.compose.finishing import (
+from lastlook.knit.compose.craft.row_words import row_words
+from lastlook.knit.compose.craft.write import edging_words, write_piece, write_rows
+from lastlook.knit.compose.raglan.counts import RaglanCounts
+from lastlook.knit.compose.raglan.finishing import (
     HOLE_STITCHES,
     NECKBAND_MM,
     PickUp,
@@ -15,9 +18,6 @@ from lastlook.knit.compose.finishing import (
     front_pick_up,
     neck_pick_ups,
 )
-from lastlook.knit.compose.raglan import RaglanCounts
-from lastlook.knit.compose.row_words import row_words
-from lastlook.knit.compose.write import edging_words, write_piece, write_rows
 from lastlook.knit.worked import WorkedPiece
 from lastlook.quantity import Missing, Units, write_length
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from lastlook.knit.compose.needle import begins
+from lastlook.knit.compose.craft.needle import begins
 from lastlook.knit.worked import Act, Shaping, Side, WorkedRow
 
 LEFT_LEAN = {

@@ -8,12 +8,13 @@ proven.
 from __future__ import annotations
 
 import itertools
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from lastlook.knit.compose.evenly import ordinal, times_words
-from lastlook.knit.compose.needle import begins
-from lastlook.knit.compose.row_words import row_words
+from lastlook.knit.compose.craft.evenly import ordinal, times_words
+from lastlook.knit.compose.craft.needle import begins
+from lastlook.knit.compose.craft.row_words import row_words
 from lastlook.knit.worked import Act, Ended, Side, WorkedPiece, WorkedRow
 
 LONGEST_LIST = 10
@@ -181,8 +182,9 @@ def write_piece(piece: WorkedPiece, needles: tuple[str, str] = ("smaller", "larg
 
 def edging_words(structure: str, rows: int) -> str:
     """Return the sentence for so many rows of an edging."""
-    told = {"rib 1x1": "in ribbing of k 1, p 1", "rib 2x2": "in ribbing of k 2, p 2", "garter": "in garter st"}
-    return f"Work {told.get(structure, structure)} for {rows} rows."
+    rib = re.fullmatch(r"rib (\d+)x(\d+)", structure)
+    told = f"in ribbing of k {rib.group(1)}, p {rib.group(2)}" if rib else "in garter st"
+    return f"Work {told} for {rows} rows."
 
 
 def ending(piece: WorkedPiece) -> list[str]:

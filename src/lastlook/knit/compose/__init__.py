@@ -1,0 +1,24 @@
+"""A shape in millimetres made into stitches and rows, and written down in the trade's notation."""
+
+from lastlook.knit.compose.asked import Asked, Edging, edging_of
+from lastlook.knit.compose.composed import Composed, FinishedMeasure
+from lastlook.knit.compose.contract import as_json
+from lastlook.knit.compose.design import design_raglan
+from lastlook.knit.compose.ease import EASE, EaseClass, ease_of
+from lastlook.knit.compose.garments import GARMENTS, LENGTHS, unread
+
+__all__ = [
+    "EASE",
+    "GARMENTS",
+    "LENGTHS",
+    "Asked",
+    "Composed",
+    "EaseClass",
+    "Edging",
+    "FinishedMeasure",
+    "as_json",
+    "design_raglan",
+    "ease_of",
+    "edging_of",
+    "unread",
+]

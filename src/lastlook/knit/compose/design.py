@@ -1,0 +1,108 @@
+"""Design: from a wearer's measures and a garment in words to a proven leaflet."""
+
+from __future__ import annotations
+
+from lastlook import wearer
+from lastlook.finding import Certainty, Finding
+from lastlook.knit.compose.asked import Asked
+from lastlook.knit.compose.body import Body
+from lastlook.knit.compose.composed import Composed, cant_hold, not_composed, off_target
+from lastlook.knit.compose.craft.ladder import RUNG_WORDS, Rung
+from lastlook.knit.compose.raglan import (
+    RaglanShape,
+    raglan_counts,
+    raglan_mates,
+    raglan_measures,
+    raglan_pieces,
+    raglan_shape,
+    write_raglan,
+)
+from lastlook.quantity import Missing, Units, write_length
+
+HALF_CM_MM = 5.0
+"""A girth or length nearer than this is as good as wanted."""
+
+
+def design_raglan(who: wearer.Wearer, asked: Asked) -> Composed:
+    """Return a raglan for a wearer."""
+    title, size = f"Raglan {asked.opening}", _size(who)
+    if isinstance(asked.gauge.rows, Missing):
+        return not_composed(title, size, [_no_row_gauge(asked.gauge.rows)])
+    body = Body(who)
+    shape = raglan_shape(body, asked)
+    if shape is None:
+        return not_composed(title, size, body.all_findings())
+    clash = _clash(shape, asked)
+    if clash is not None:
+        return not_composed(title, size, [clash])
+    counts = raglan_counts(shape, asked)
+    if counts is None:
+        return not_composed(title, size, [_out_of_reach(), *body.all_findings()])
+    pieces = raglan_pieces(counts, asked)
+    measures = raglan_measures(shape, counts, asked)
+    leaflet = write_raglan(title, pieces, counts, asked, size)
+    rungs = tuple(RUNG_WORDS[rung] for rung in counts.rungs)
+    findings = (*body.all_findings(), *_rung_notes(counts.rungs), *off_target(measures, HALF_CM_MM))
+    return Composed(title, size, leaflet, pieces, raglan_mates(counts, asked), measures, rungs, findings)
+
+
+def _clash(shape: RaglanShape, asked: Asked) -> Finding | None:
+    """Return what can't be at all, before a stitch is counted."""
+    length = shape.sleeve_seam + shape.depth
+    if asked.sleeve == "long" and shape.upper_sleeve > length:
+        return _sleeve_wider_than_long(shape.upper_sleeve, length)
+    cuff = shape.cuff * asked.stitches_per_mm
+    need = asked.edging.repeat + asked.edging.extra
+    if need > cuff:
+        return cant_hold(
+            f"One repeat of the edging is {need} stitches with its edges, and the cuff has only {cuff:.0f}.",
+            "An edging has to hold at least one whole repeat on the narrowest piece.",
+            "Ask for a narrower rib, or garter.",
+        )
+    return None
+
+
+def _size(who: wearer.Wearer) -> str:
+    bust = who.taken("bust_girth")
+    return f"{write_length(bust.mm.best, Units.CM)} bust" if bust else "hers"
+
+
+def _rung_notes(rungs: tuple[Rung, ...]) -> tuple[Finding, ...]:
+    return tuple(
+        Finding(
+            "shaping-steep",
+            Certainty.NOTE,
+            f"The raglan line needs {RUNG_WORDS[rung]}.",
+            "There are more stitches to take off than right-side rows in the armhole.",
+            "A deeper armhole or less ease makes the line gentler.",
+        )
+        for rung in rungs
+        if rung is not Rung.RIGHT_SIDE
+    )
+
+
+def _no_row_gauge(missing: Missing) -> Finding:
+    return Finding(
+        "gauge-missing",
+        Certainty.UNKNOWN,
+        "How many rows each piece needs is not known yet: no row gauge was given.",
+        "A raglan line is counted in rows, and a row gauge is never inferred from the stitch gauge.",
+        missing.find_out,
+    )
+
+
+def _out_of_reach() -> Finding:
+    return cant_hold(
+        "No raglan line takes off the stitches between underarm and neck in the rows of the armhole.",
+        "Even with double decreases on every right-side row, a wider underarm and a deeper armhole, some are left.",
+        "Ask for a deeper armhole, less ease, or another construction.",
+    )
+
+
+def _sleeve_wider_than_long(width_mm: float, length_mm: float) -> Finding:
+    width, length = write_length(width_mm, Units.CM), write_length(length_mm, Units.CM)
+    return cant_hold(
+        f"The sleeve would be {width} round and {length} long.",
+        "A long sleeve is longer than it is wide; one of the two measures is probably another one.",
+        "Measure the upper arm and the inside of the arm again.",
+    )
