@@ -17,8 +17,8 @@ SLOWEST_S = 10.0
 LEAFLETS = corpus.leaflets()
 
 VOCABULARY = """k p K.2 P.2 k2tog p2tog psso p.s.s.o. sl yo wl.fwd. narrow over seam pearl cast on off bind until
-rem sts. st. stitches row rows round 1st 2nd Row NEXT ROW: repeat rep. from * ** to end across ending with ( ) [ ] , ; . :
--- dec. inc. 1 2 3 7 34 (36-38) [36, 38] 4½ 1/2 1-1/2 inches ins. cm every other alt. 6th 8th each both ends at beg.
+rem sts. st. stitches row rows round 1st 2nd Row NEXT ROW: repeat rep. from * ** to end across ending with ( ) [ ] , ;
+. : -- dec. inc. 1 2 3 7 34 (36-38) [36, 38] 4½ 1/2 1-1/2 inches ins. cm every other alt. 6th 8th each both ends at beg.
 of the next same time turn holder pick up and k markers BACK FRONT SLEEVES LEFT RIGHT work even measures
 gauge: = Sizes times twice once more ✕ † 0 l O K-O reversing shaping correspond purl knit ch sc dc hook thread
 four twenty-one hundred all sizes remaining fasten draw weave sew"""
