@@ -1,14 +1,22 @@
 """Paper pieces on a cloth: a search for a lay, and a judge that proves it."""
 
+from lastlook.lay.answer import as_json, placement_as_json, read_placements
+from lastlook.lay.ask import read_problem
 from lastlook.lay.cloth import Cloth, Fold, Outline, Point, Repeat
+from lastlook.lay.judge import judge, judge_one, judge_placed
+from lastlook.lay.measure import laid_outlines, left_over, used_length_mm
+from lastlook.lay.picture import as_svg
 from lastlook.lay.placement import BOTH, ONE, Judgement, Lay, LeftOver, Placement, Progress
+from lastlook.lay.search import Goal, best_of, search, search_many
 from lastlook.lay.wanted import Match, Pieced, Problem, Wanted
+from lastlook.lay.words import headline, in_words
 
 __all__ = [
     "BOTH",
     "ONE",
     "Cloth",
     "Fold",
+    "Goal",
     "Judgement",
     "Lay",
     "LeftOver",
@@ -21,4 +29,20 @@ __all__ = [
     "Progress",
     "Repeat",
     "Wanted",
+    "as_json",
+    "as_svg",
+    "best_of",
+    "headline",
+    "in_words",
+    "judge",
+    "judge_one",
+    "judge_placed",
+    "laid_outlines",
+    "left_over",
+    "placement_as_json",
+    "read_placements",
+    "read_problem",
+    "search",
+    "search_many",
+    "used_length_mm",
 ]

@@ -22,12 +22,16 @@ MOST_CORNERS = 20_000
 _T = TypeVar("_T")
 
 _CLOTH_KEYS = frozenset(
-    ("width_mm", "length_mm", "outline", "flaws", "fold", "one_way", "selvedge_mm", "gap_mm", "repeat_mm")
-    + ("sides_alike", "shrinkage")
+    (
+        *("width_mm", "length_mm", "outline", "flaws", "fold", "one_way", "selvedge_mm", "gap_mm", "repeat_mm"),
+        *("sides_alike", "shrinkage"),
+    )
 )
 _PIECE_KEYS = frozenset(
-    ("id", "outline", "quantity", "mirrored_pair", "on_fold", "grain_deg", "tilt_deg", "may_turn", "angles_deg")
-    + ("match", "may_be_pieced", "flaw_free")
+    (
+        *("id", "outline", "quantity", "mirrored_pair", "on_fold", "grain_deg", "tilt_deg", "may_turn"),
+        *("angles_deg", "match", "may_be_pieced", "flaw_free"),
+    )
 )
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 import numpy as np
+from numpy.typing import NDArray
 
 from lastlook import geometry
 from lastlook.geometry import Corners
@@ -13,6 +14,7 @@ from lastlook.lay.judge.laid import copies
 from lastlook.lay.placement import Lay, LeftOver, Placement
 from lastlook.lay.wanted import Problem
 
+Cells = NDArray[np.bool_]
 SMALLEST_LEFT_MM = 60.0
 """A strip narrower than this is told as scraps, not as a left-over."""
 CELL_MM = 5.0
@@ -79,7 +81,7 @@ def left_over(problem: Problem, placements: Sequence[Placement], most: int = 3) 
     return tuple(out)
 
 
-def _free_cells(problem: Problem, placements: Sequence[Placement], length: float, cell: float) -> Corners:
+def _free_cells(problem: Problem, placements: Sequence[Placement], length: float, cell: float) -> Cells:
     """Return which cells of the usable cloth nothing touches."""
     cloth = problem.cloth
     wide = cloth.width_mm - 2 * cloth.selvedge_mm
@@ -93,13 +95,13 @@ def _free_cells(problem: Problem, placements: Sequence[Placement], length: float
     return free
 
 
-def _touch(free: Corners, corners: Corners, cell: float) -> None:
+def _touch(free: Cells, corners: Corners, cell: float) -> None:
     """Mark the cells that an outline covers or crosses."""
     free &= ~_covered(free.shape, corners, cell)
     _touch_edges(free, corners, cell)
 
 
-def _covered(size: tuple[int, ...], corners: Corners, cell: float) -> Corners:
+def _covered(size: tuple[int, ...], corners: Corners, cell: float) -> Cells:
     """Return the cells whose middle lies inside an outline, by counting crossings along each row."""
     spots_x = (np.arange(size[0]) + 0.5) * cell
     spots_y = (np.arange(size[1]) + 0.5) * cell
@@ -112,20 +114,18 @@ def _covered(size: tuple[int, ...], corners: Corners, cell: float) -> Corners:
     return inside
 
 
-def _touch_edges(free: Corners, corners: Corners, cell: float) -> None:
+def _touch_edges(free: Cells, corners: Corners, cell: float) -> None:
     """Mark the cells that the edges run through, stepping along each by less than a quarter of a cell."""
     for a, b in zip(corners, np.roll(corners, -1, 0), strict=True):
         steps = int(np.hypot(*(b - a)) / cell * 4) + 2
-        spots = a + (b - a) * np.linspace(0, 1, steps)[:, None]
-        for nudge in (-1e-6, 1e-6):
-            cells = np.floor(spots / cell + nudge * 0).astype(int)
-            good = np.all((cells >= 0) & (cells < free.shape), 1)
-            on_line = np.all(np.abs(spots / cell - np.rint(spots / cell)) < 1e-6, 1)
-            good &= ~on_line
-            free[cells[good, 0], cells[good, 1]] = False
+        spots = (a + (b - a) * np.linspace(0, 1, steps)[:, None]) / cell
+        off_line = np.any(np.abs(spots - np.rint(spots)) > 1e-6, 1)
+        cells = np.floor(spots).astype(int)
+        good = np.all((cells >= 0) & (cells < free.shape), 1) & off_line
+        free[cells[good, 0], cells[good, 1]] = False
 
 
-def _largest(free: Corners) -> tuple[int, int, int, int] | None:
+def _largest(free: Cells) -> tuple[int, int, int, int] | None:
     """Return the largest rectangle of free cells, by the heights of free runs that end in each column."""
     best, found = 0, None
     heights = np.zeros(free.shape[1], int)

@@ -110,7 +110,8 @@ def turned(spots: Outline, turn: Turn) -> Corners:
     if turn.angle_deg % 90 == 0:
         cos, sin = float(round(cos)), float(round(sin))
     out = flat @ np.array([[cos, sin], [-sin, cos]])
-    return out[::-1].copy() if turn.mirrored else out
+    result: Corners = out[::-1].copy() if turn.mirrored else out
+    return result
 
 
 def shape_of(outline: Outline, guarded: tuple[Outline, ...] | None, turn: Turn) -> Shape:

@@ -20,6 +20,8 @@ from lastlook.lay.cloth import Fold, Outline
 from lastlook.lay.placement import BOTH, ONE
 from lastlook.lay.wanted import Problem, Wanted
 
+Key = tuple[str, int, int]
+"""A copy, or a part of it: piece, copy, part."""
 CUTS = {2: ((0.5,), (0.62,), (0.38,), (0.75,), (0.25,)), 3: ((1 / 3, 2 / 3), (0.25, 0.75), (0.5, 0.75))}
 """Where along a piece its joints are tried, as shares of its length."""
 
@@ -55,7 +57,7 @@ class _Maker:
         self._forbidden: dict[tuple[int, int], Forbidden] = {}
         self._shapes: dict[tuple[Outline, bool, float], Shape] = {}
 
-    def jobs(self, choice: _Choice, done: frozenset[tuple[str, int, int]]) -> tuple[Job, ...]:
+    def jobs(self, choice: _Choice, done: frozenset[Key]) -> tuple[Job, ...]:
         """Return the jobs for all copies that are not `done` already."""
         out: list[Job] = []
         cuts = dict(choice.pieced)
@@ -71,8 +73,8 @@ class _Maker:
         return tuple(job for job in out if (job.wanted.id, job.copy, job.part) not in done)
 
     def _singles(self, piece: Wanted) -> list[Job]:
-        ways = {side: self._variants(piece, piece.outline, turns(piece, self.cloth, (side,))) for side in (0, 1)}
-        both = tuple([*ways[0], *ways[1]])
+        ways = {side: self._variants(piece, piece.outline, turns(piece, self.cloth, (bool(side),))) for side in (0, 1)}
+        both = (*ways[0], *ways[1])
         out = []
         for copy in range(1, piece.quantity + 1):
             side = int(piece.mirrored_pair and copy % 2 == 0)
@@ -238,8 +240,8 @@ def parts_of(piece: Wanted, cuts: tuple[float, ...]) -> list[Outline]:
 
 
 def plans(
-    problem: Problem, reach_mm: float, taken: Sequence[Corners] = (), done: frozenset[tuple[str, int, int]] = frozenset()
-) -> Iterator[Plan]:  # fmt: skip
+    problem: Problem, reach_mm: float, taken: Sequence[Corners] = (), done: frozenset[Key] = frozenset()
+) -> Iterator[Plan]:
     """Yield ways to cut a problem up into jobs, the plainest first; `done` copies are left out."""
     maker = _Maker(problem, reach_mm, taken)
     pairs = [piece.id for piece in problem.pieces if piece.mirrored_pair and piece.on_fold is None]

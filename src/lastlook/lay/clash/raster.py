@@ -20,7 +20,7 @@ def inside(shapes: list[Corners], first: Step, step: Step, many: tuple[int, int]
     The lattice has `many` points from `first`, `step` apart; columns (x) come first.
     """
     marks = np.zeros((many[0] + 1, many[1]), np.int16)
-    ys = first[1] + step[1] * np.arange(many[1])
+    ys: NDArray[np.float64] = first[1] + step[1] * np.arange(many[1], dtype=np.float64)
     for shape in shapes:
         normals, offsets = geometry.half_planes(shape)
         left, right = _span(normals, offsets - less_mm, ys)

@@ -35,7 +35,8 @@ def drawn_in(corners: Corners, by_mm: float = DRAWN_IN_MM) -> Whole:
     move = both / np.maximum(1 + np.sum(before * inward, 1), 0.05)[:, None]
     far = np.maximum(np.hypot(move[:, 0], move[:, 1]), 1e-12)
     move *= (np.minimum(far, 2.0) / far * by_mm)[:, None]
-    return np.rint((corners + move) / UNIT_MM).astype(np.int64)
+    whole: Whole = np.rint((corners + move) / UNIT_MM).astype(np.int64)
+    return whole
 
 
 def meet(p: Whole, q: Whole) -> bool:
@@ -75,7 +76,8 @@ def _any_meets(a: Whole, b: Whole, c: Whole, d: Whole) -> bool:
 def _side(a: Whole, b: Whole, c: Whole) -> NDArray[np.int8]:
     """Return on which side of the line a-b the point c lies: 1 left, -1 right, 0 on it."""
     turn = (b[..., 0] - a[..., 0]) * (c[..., 1] - a[..., 1]) - (b[..., 1] - a[..., 1]) * (c[..., 0] - a[..., 0])
-    return np.sign(turn).astype(np.int8)
+    side: NDArray[np.int8] = np.sign(turn).astype(np.int8)
+    return side
 
 
 def is_inside(p: Whole, spot: Whole) -> bool:

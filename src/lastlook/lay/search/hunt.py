@@ -44,9 +44,9 @@ class Hunt:
         """Count one pass; return whether there may be another."""
         self.passes += 1
         self.overlapping = overlapping
-        if self.most_passes is not None and self.passes >= self.most_passes:
-            self.stopped = True
-        elif not self.may_go_on(Progress(self.passes, self.best or self.part, overlapping)):
+        if (self.most_passes is not None and self.passes >= self.most_passes) or not self.may_go_on(
+            Progress(self.passes, self.best or self.part, overlapping)
+        ):
             self.stopped = True
         return not self.stopped
 

@@ -7,18 +7,23 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
 from enum import Enum
 
+import numpy as np
+
+from lastlook.finding import Finding
 from lastlook.lay.clash import Plan, plans
 from lastlook.lay.judge import judge
 from lastlook.lay.measure import laid_outlines, left_over
-from lastlook.lay.placement import Lay, Placement
+from lastlook.lay.placement import Lay, Placement, Progress
 from lastlook.lay.search.hunt import GoOn, Hunt, is_endless, may_shorten
-from lastlook.lay.search.runner import Runner
 from lastlook.lay.search.never import never_fits, not_found
+from lastlook.lay.search.runner import Runner
 from lastlook.lay.wanted import Problem
 
 EXTRA_PASSES = 150
 """How long a lay on a given cloth is still made shorter once it fits, for the sake of what is left over."""
 PLAN_PASSES = 400
+DEFAULT_PASSES = 2000
+"""How long a search goes on if nobody says when to stop."""
 
 
 class Goal(Enum):
@@ -34,15 +39,15 @@ def search(
     *,
     seed: int = 1,
     passes: int | None = None,
-    may_go_on: GoOn = lambda progress: True,
+    may_go_on: GoOn | None = None,
     locked: tuple[Placement, ...] = (),
     start: Lay | None = None,
     goal: Goal | None = None,
 ) -> Lay:
     """Return the best lay found in so many passes, or until `may_go_on` says no; the judge has seen it."""
-    if passes is None and may_go_on is _ALWAYS:
-        passes = 2000
-    hunt = Hunt(problem, seed, passes, may_go_on, locked)
+    if passes is None and may_go_on is None:
+        passes = DEFAULT_PASSES
+    hunt = Hunt(problem, seed, passes, may_go_on or _always, locked)
     goal = goal or (Goal.SHORTEST if is_endless(problem.cloth) else Goal.LEFT_OVER)
     if start is not None and start.placements:
         hunt.offer([one for one in start.placements if one not in locked])
@@ -53,29 +58,26 @@ def search(
 
 
 def search_many(
-    problem: Problem, seeds: Sequence[int], run: Callable[[Callable[[int], Lay], Iterable[int]], Iterable[Lay]],
-    one: Callable[[int], Lay],
-) -> Lay:  # fmt: skip
-    """Return the best of several searches, one a seed; `run` maps a function over seeds, on several cores or one."""
-    lays = list(run(one, seeds))
+    seeds: Sequence[int], run: Callable[[Callable[[int], Lay], Iterable[int]], Iterable[Lay]], one: Callable[[int], Lay]
+) -> Lay:
+    """Return the best of several searches, one a seed; `run` maps `one` over the seeds, on several cores or one."""
+    return best_of(list(run(one, seeds)))
+
+
+def best_of(lays: Sequence[Lay]) -> Lay:
+    """Return the lay that fits in the shortest length; where none fits, the one that lays most."""
     return min(lays, key=lambda lay: (not lay.fits, lay.used_length_mm if lay.fits else -lay.used_share, lay.seed))
-
-
-def _ALWAYS(progress: object) -> bool:  # noqa: N802
-    return True
 
 
 def _all_plans(problem: Problem, locked: tuple[Placement, ...]) -> list[Plan]:
     reach = _reach_mm(problem)
-    taken = laid_outlines_of(problem, locked)
+    taken = [np.array(one) for one in laid_outlines(problem, locked)]
     done = frozenset(key for one in locked for key in _keys(problem, one))
     return list(plans(problem, reach, taken, done))
 
 
-def laid_outlines_of(problem: Problem, locked: tuple[Placement, ...]) -> list:
-    import numpy as np
-
-    return [np.array(one) for one in laid_outlines(problem, locked)]
+def _always(progress: Progress) -> bool:
+    return True
 
 
 def _keys(problem: Problem, one: Placement) -> list[tuple[str, int, int]]:
@@ -128,7 +130,7 @@ def _which(turn: int, many: int) -> int:
     return spot
 
 
-def _answer(hunt: Hunt, never: tuple) -> Lay:
+def _answer(hunt: Hunt, never: tuple[Finding, ...]) -> Lay:
     lay = hunt.best
     if lay is not None:
         judgement = judge(hunt.problem, lay.placements)

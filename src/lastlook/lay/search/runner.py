@@ -8,6 +8,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from lastlook.lay.clash import Board, Plan, placement_of
+from lastlook.lay.placement import Placement
 from lastlook.lay.search.hunt import Hunt
 from lastlook.lay.search.loosen import construct, disturb, sweep, throw_in
 from lastlook.lay.search.separate import Apart, Separator
@@ -19,6 +20,7 @@ CELLS = 80_000
 SLACK = 0.5
 STRIKE_PASSES = 120
 ORDERS = 4
+PULLS = 16
 
 
 class Runner:
@@ -57,16 +59,16 @@ class Runner:
                 self._offer_part(left)
             if not self.hunt.go(len(left)):
                 return False
-        ok = throw_in(self.state, left)
+        throw_in(self.state, left)
         self.state.note_all()
-        return False if ok else False
+        return False
 
     def _offer_part(self, left: list[int]) -> None:
         jobs = [job for job in range(len(self.board.jobs)) if job not in left]
         spots = self.state.spots()
         self.hunt.offer_part([self._placed(job, spots[job]) for job in jobs])
 
-    def _placed(self, job: int, spot: Floats):
+    def _placed(self, job: int, spot: Floats) -> Placement:
         variant = self.board.variants[self.state.variant[job]]
         return placement_of(self.board.jobs[job], variant, spot[0], spot[1])
 
@@ -163,7 +165,8 @@ class Runner:
             else:
                 state.length_mm = before
                 state.restore(kept)
-                disturb(state) if hunt.chance.random() < 0.5 else None
+                if hunt.chance.random() < 0.5:
+                    disturb(state)
                 ratio = max(ratio * 0.6, 0.0005)
             state.weights[:] = 1
 
@@ -175,14 +178,16 @@ class Runner:
         spots = self._spots_of_best()
         if spots is None:
             return
-        step = best.used_length_mm * 0.01
-        length = best.used_length_mm
-        while step > 0.02:
+        step, length = best.used_length_mm * 0.01, best.used_length_mm
+        for _ in range(PULLS):
             apart = self._push(length - step, spots)
             if self._take(apart):
                 spots, length = apart.spots, length - step
+                step *= 2
             else:
-                step /= 2.5
+                step /= 3
+            if step < 0.05:
+                break
         self._snap(spots)
 
     def _spots_of_best(self) -> Floats | None:

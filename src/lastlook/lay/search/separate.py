@@ -22,6 +22,8 @@ NEAR_MM = 40.0
 CLEAR_MM = 2e-4
 """What may be left of an overlap: a tenth of what the judge's outlines are drawn in by."""
 ROUNDS = 14
+BEYOND = 1e18
+"""The offset of an edge that is none."""
 
 
 @dataclass(frozen=True)
@@ -53,8 +55,14 @@ class Separator:
         self.high = np.array([board.variants[one].high for one in variants])
         reach = np.array([board.variants[one].shape.high[0] for one in variants])
         self.high[:, 0] = np.minimum(self.high[:, 0], length_mm - reach)
-        self.unknown = self._unknowns()
-        self.many = int(self.unknown.max()) + 1
+        unknown = self._unknowns()
+        self.many = max(int(unknown.max()) + 1, 1)
+        self.unknown = np.where(unknown < 0, self.many, unknown)
+        planes, self.before, self.after, self.fixed = _gathered(board, variants)
+        self.normals, self.offsets = _padded(planes)
+        none = np.zeros((0, 2))
+        self.box_low = np.concatenate([none, *(one.low for one in planes)]) - NEAR_MM
+        self.box_high = np.concatenate([none, *(one.high for one in planes)]) + NEAR_MM
 
     def _unknowns(self) -> NDArray[np.int64]:
         """Return the number of the unknown behind each coordinate; matched pieces share theirs, pinned have none."""
@@ -97,15 +105,12 @@ class Separator:
                 best = Apart(spots.copy(), worst, wishes.pairs[unmet])
             if worst <= CLEAR_MM or stuck > 3:
                 break
-            spots = spots + self._step(wishes)[self._index()] * (self.unknown >= 0)
+            spots = spots + np.append(self._step(wishes), 0.0)[self.unknown]
         return best
-
-    def _index(self) -> NDArray[np.int64]:
-        return np.maximum(self.unknown, 0)
 
     def _step(self, wishes: Wishes) -> Floats:
         """Return how to move the unknowns so that the wishes are met, or least unmet in squares."""
-        move = np.zeros(max(self.many, 1))
+        move = np.zeros(self.many)
         damp = 1e-7
         last = np.inf
         for _ in range(25):
@@ -122,56 +127,65 @@ class Separator:
         return move
 
     def _wishes(self, spots: Floats) -> Wishes:
-        rows: list[Floats] = []
-        least: list[Floats] = []
-        pairs: list[tuple[int, int]] = []
-        for job in range(len(self.variants)):
-            self._edge_wishes(job, spots, rows, least, pairs)
-            for other in range(job):
-                planes = self.board.planes(self.variants[other], self.variants[job])
-                apart = spots[job] - spots[other]
-                if np.any(apart < planes.low.min(0) - NEAR_MM) or np.any(apart > planes.high.max(0) + NEAR_MM):
-                    continue
-                for normal, short in _nearest_edges(planes, apart):
-                    rows.append(self._row(((job, normal), (other, -normal))))
-                    least.append(short)
-                    pairs.append((other, job))
-        if not rows:
-            none = np.zeros((0, max(self.many, 1)))
-            return Wishes(none, np.zeros(0), np.zeros((0, 2), np.int64))
-        return Wishes(np.array(rows), np.array(least), np.array(pairs))
-
-    def _edge_wishes(
-        self, job: int, spots: Floats, rows: list[Floats], least: list[Floats], pairs: list[tuple[int, int]]
-    ) -> None:
+        """Return every wish that is near to being unmet, each convex shape by the edge it is least inside of."""
+        apart = spots[self.after] - np.where(self.fixed[:, None], 0.0, spots[self.before])
+        near = np.flatnonzero(np.all((apart > self.box_low) & (apart < self.box_high), 1))
+        short = self.offsets[near] - np.einsum("sek,sk->se", self.normals[near], apart[near])
+        edge = np.argmin(short, 1)
+        normal = self.normals[near, edge]
+        many = len(self.variants)
+        least = [short[np.arange(len(near)), edge]]
+        jobs = np.arange(many)
+        least += [self.low[:, 0] - spots[:, 0], spots[:, 0] - self.high[:, 0]]
+        least += [self.low[:, 1] - spots[:, 1], spots[:, 1] - self.high[:, 1]]
+        own = np.stack([jobs, jobs], 1)
+        pairs = np.concatenate([np.stack([self.before[near], self.after[near]], 1), own, own, own, own])
+        total = len(near) + 4 * many
+        rows = np.zeros((total, self.many + 1))
+        spot = np.arange(len(near))
+        free = ~self.fixed[near]
         for k in (0, 1):
-            way = np.eye(2)[k]
-            rows += [self._row(((job, way),)), self._row(((job, -way),))]
-            least += [self.low[job, k] - spots[job, k], spots[job, k] - self.high[job, k]]
-            pairs += [(job, job), (job, job)]
-        planes = self.board.fixed_planes(self.variants[job])
-        if len(planes.normals):
-            for normal, short in _nearest_edges(planes, spots[job]):
-                rows.append(self._row(((job, normal),)))
-                least.append(short)
-                pairs.append((job, job))
-
-    def _row(self, terms: tuple[tuple[int, Floats], ...]) -> Floats:
-        row = np.zeros(max(self.many, 1))
-        for job, way in terms:
-            for k in (0, 1):
-                if self.unknown[job, k] >= 0:
-                    row[self.unknown[job, k]] += way[k]
-        return row
+            np.add.at(rows, (spot, self.unknown[self.after[near], k]), normal[:, k])
+            np.add.at(rows, (spot[free], self.unknown[self.before[near][free], k]), -normal[free, k])
+            start = len(near) + 2 * k * many
+            rows[start + jobs, self.unknown[:, k]] = 1.0
+            rows[start + many + jobs, self.unknown[:, k]] = -1.0
+        return Wishes(rows[:, :-1], np.concatenate(least), pairs)
 
 
-def _nearest_edges(planes: Planes, spot: Floats) -> list[tuple[Floats, Floats]]:
-    """Return, for each convex shape near a spot, the edge it is least inside of: normal, and how far inside."""
-    near = np.all((spot > planes.low - NEAR_MM) & (spot < planes.high + NEAR_MM), 1)
-    if not near.any():
-        return []
-    normals, offsets = planes.normals[near], planes.offsets[near]
-    short = offsets - normals @ spot
-    edge = np.argmin(short, 1)
-    shapes = np.arange(len(edge))
-    return list(zip(normals[shapes, edge], short[shapes, edge], strict=True))
+def _gathered(
+    board: Board, variants: list[int]
+) -> tuple[list[Planes], NDArray[np.int64], NDArray[np.int64], NDArray[np.bool_]]:
+    """Return the half-planes of all pairs and edges, and for each convex shape the two jobs it is about."""
+    planes: list[Planes] = []
+    before: list[int] = []
+    after: list[int] = []
+    fixed: list[bool] = []
+    for job, number in enumerate(variants):
+        own = board.fixed_planes(number)
+        if len(own.normals):
+            planes.append(own)
+            before += [job] * len(own.normals)
+            after += [job] * len(own.normals)
+            fixed += [True] * len(own.normals)
+        for other in range(job):
+            both = board.planes(variants[other], number)
+            planes.append(both)
+            before += [other] * len(both.normals)
+            after += [job] * len(both.normals)
+            fixed += [False] * len(both.normals)
+    return planes, np.array(before, np.int64), np.array(after, np.int64), np.array(fixed, bool)
+
+
+def _padded(planes: list[Planes]) -> tuple[Floats, Floats]:
+    """Return the half-planes of many shapes in one block, as many edges as the most of them has."""
+    most = max((one.offsets.shape[1] for one in planes), default=1)
+    total = sum(len(one.offsets) for one in planes)
+    normals, offsets = np.zeros((total, most, 2)), np.full((total, most), BEYOND)
+    spot = 0
+    for one in planes:
+        many, edges = one.offsets.shape
+        normals[spot : spot + many, :edges] = one.normals
+        offsets[spot : spot + many, :edges] = one.offsets
+        spot += many
+    return normals, offsets

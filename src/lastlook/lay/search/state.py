@@ -46,7 +46,8 @@ class State:
         ground, variant = self.board.ground(number), self.board.variants[number]
         room = self.length_mm - variant.shape.high[0] - ground.origin[0]
         over = 0.5 if self.board.slack_mm else 1e-9
-        return max(0, min(ground.free.shape[0], int(np.floor(room / self.board.step[0] + over)) + 1))
+        wide = int(np.floor(room / self.board.step[0] + over)) + 1
+        return max(0, min(int(ground.free.shape[0]), wide))
 
     def scan(self, job: int, corner: int) -> Best | None:
         """Return the cheapest place for a job among all its variants, ties towards one of eight corners."""
