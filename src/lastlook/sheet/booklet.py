@@ -6,7 +6,7 @@ same manner and changes none of theirs beyond the trade's two names for one thin
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from lastlook.geometry import Path
 from lastlook.knit import WorkedPiece
@@ -36,6 +36,8 @@ SCALES = (1 / 4, 1 / 5, 1 / 6, 1 / 8, 1 / 10, 1 / 12, 1 / 15, 1 / 20)
 LARGEST_MM = (92.0, 100.0)
 """A piece's drawing is at most so wide and so high."""
 FACT_MM = 34.0
+MOST_KEPT = 10
+"""Up to so many steps of making up stay on one page."""
 
 
 @dataclass(frozen=True)
@@ -139,8 +141,9 @@ def _making_up(knitting: Knitting, room: float, manner: Manner) -> list[Block]:
     if not knitting.making_up:
         return []
     title = heading("Making up", room, CHAPTER)
-    out = [space(4), title]
+    steps = []
     for number, said in enumerate(knitting.making_up, 1):
         mark = paragraph(str(number), 7, Style(11, Face.HEAD))
-        out.append(beside(((0.0, mark), (8.0, paragraph(manner.say(said), room - 8.0, BODY)))))
-    return out
+        steps.append(beside(((0.0, mark), (8.0, paragraph(manner.say(said), room - 8.0, BODY)))))
+    together = len(steps) <= MOST_KEPT
+    return [space(4), title, *(replace(step, kept=together) for step in steps[:-1]), steps[-1]]

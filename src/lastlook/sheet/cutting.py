@@ -37,6 +37,8 @@ HIGHEST_MM = 118.0
 """The table is drawn at most so high, that the measures begin on the same page."""
 WIDE = 1.35
 """From this length over depth on, the paper lies on its side."""
+LEAST_MM = (30.0, 100.0)
+"""A rest smaller than this is not told."""
 SLIM = 3.0
 """A rest is called a strip if it is so many times longer than wide."""
 
@@ -63,7 +65,7 @@ def cutting(sheet: Cutting, manner: Manner) -> Sheet:
         blocks += look_blocks(look, room, manner)
     blocks += _table(sheet, room, manner)
     blocks += _measures(sheet, room, manner)
-    blocks += _rests(sheet.table.left_over, room, manner)
+    blocks += _rests(worth_keeping(sheet.table.left_over), room, manner)
     return Sheet(framing.title, pages(blocks, framing))
 
 
@@ -71,10 +73,19 @@ def headline(sheet: Cutting, manner: Manner) -> str:
     """Say what is left over, in words; or that the lay is not proven."""
     if not sheet.is_proven:
         return "Don’t cut by this yet: the lay is not proven."
-    rests = sorted(sheet.table.left_over, key=lambda rest: -rest.width_mm * rest.length_mm)
+    rests = sorted(worth_keeping(sheet.table.left_over), key=lambda rest: -rest.width_mm * rest.length_mm)
     if not rests:
         return "It all comes out; nothing worth keeping is left over."
     return f"Left over: {in_words(rests[0], manner)}."
+
+
+def worth_keeping(left_over: tuple[LeftOver, ...]) -> tuple[LeftOver, ...]:
+    """Return the rests that are large enough for anything."""
+    return tuple(rest for rest in left_over if min(_sides(rest)) >= LEAST_MM[0] and max(_sides(rest)) >= LEAST_MM[1])
+
+
+def _sides(rest: LeftOver) -> tuple[float, float]:
+    return rest.width_mm, rest.length_mm
 
 
 def in_words(rest: LeftOver, manner: Manner) -> str:
@@ -104,10 +115,12 @@ def _table(sheet: Cutting, room: float, manner: Manner) -> list[Block]:
     drawing = draw_table(table, times, manner)
     stand = "on your left" if manner.hand is Hand.RIGHT else "on your right"
     side = (
-        "The fold lies away from you" if table.cloth.fold is Fold.LENGTHWISE else "The cloth lies open, wrong side up"
+        "Folded right sides together, the fold away from you"
+        if table.cloth.fold is Fold.LENGTHWISE
+        else "The cloth lies open, right side up"
     )
     if table.cloth.fold is Fold.LENGTHWISE and manner.hand is Hand.LEFT:
-        side = "The fold lies before you, the selvedges away from you"
+        side = "Folded right sides together, the fold before you, the selvedges away from you"
     said = f"As you stand at the table; the tape begins {stand}. {side}. Drawn 1 : {1 / times:.1f}."
     return [stacked((paragraph(said, room, SMALL), Block(drawing.height_mm, drawing.items)))]
 
@@ -149,7 +162,7 @@ def _how(laid: Laid, table: Table) -> str:
     elif put.layer == BOTH:
         words.append("both layers")
     elif table.cloth.fold is not Fold.NONE:
-        words.append("one layer only")
+        words.append("one layer only: open the cloth for this cut")
     if put.mirrored:
         words.append("paper face down")
     return ", ".join(words)

@@ -95,6 +95,11 @@ def _count(line: RowLine, gauge: Gauge | None, room_mm: float, manner: Manner) -
     return Block(4.0, tuple(items))
 
 
+def row_words(line: RowLine) -> str:
+    """Return what a line says: the words of its row, or what comes again."""
+    return line.words if line.like is None else _again(line)
+
+
 def _again(line: RowLine) -> str:
     """Say what comes again: 'Rows 15 to 38: as rows 13 and 14, 12 times more.'"""
     first, last = line.like or (line.first, line.last)
@@ -105,7 +110,7 @@ def _again(line: RowLine) -> str:
     if block == 1:
         return f"{here}: as row {first}."
     like = f"rows {first} and {last}" if block == 2 else f"rows {first} to {last}"
-    often = "once more" if line.times == 1 else f"{line.times} times more"
+    often = {1: "once more", 2: "twice more"}.get(line.times, f"{line.times} times more")
     return f"{here}: as {like}, {often}."
 
 

@@ -38,7 +38,7 @@ def paragraph(text: str, room_mm: float, style: Style = BODY, indent_mm: float =
     """Return a paragraph with a little air under it."""
     step = style.size_pt * LEADING * MM_PER_PT
     lines = wrap(text, style, room_mm - indent_mm)
-    items = tuple(Words((indent_mm, step * (n + 0.78)), one, style) for n, one in enumerate(lines))
+    items = tuple(Words((indent_mm, step * (n + 0.78)), one, style) for n, one in enumerate(lines) if one)
     return Block(step * len(lines) + 1.2, items)
 
 
