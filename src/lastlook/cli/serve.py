@@ -27,14 +27,19 @@ def run(args: argparse.Namespace) -> int:
     if isinstance(shelf, Finding):
         print(say(shelf), file=sys.stderr)
         return 2
+    return open_on(shelf, args.outfit, args.port, browser=not args.no_browser)
+
+
+def open_on(shelf: keep.Shelf, place: Path | None, port: int | None = None, *, browser: bool = True) -> int:
+    """Take in the outfit at a place, if one is named, and serve the screens, that outfit first."""
     room = web.Room(shelf, now)
-    if args.outfit is not None:
-        kept = keep.take_in(shelf, args.outfit, now())
+    if place is not None:
+        kept = keep.take_in(shelf, place, now())
         if isinstance(kept, Finding):
             print(say(kept), file=sys.stderr)
             return 2
         room.opens_on = kept.id
-    return serve(room, args.port, browser=not args.no_browser)
+    return serve(room, port, browser=browser)
 
 
 def serve(room: web.Room, port: int | None, *, browser: bool) -> int:

@@ -1,6 +1,7 @@
 """An outfit as a folder on the disk: read in, written out, the same bytes both ways.
 
-Hidden files (their name starts with a dot) are somebody else's and are left alone.
+Hidden files (their name starts with a dot) are somebody else's and are left alone, and so are finished sheets: what
+is printed follows from the outfit and is no part of it.
 """
 
 from __future__ import annotations
@@ -14,6 +15,8 @@ from lastlook.outfit import MAIN, Document, document, is_safe
 MOST_FILES = 500
 MOST_BYTES = 64 * 1024 * 1024
 """The same roof as a mailed outfit has."""
+SHEETS = "sheets"
+"""The sub-folder that finished sheets lie in."""
 HALF_WRITTEN = ".lastlook-half-written"
 
 
@@ -63,7 +66,9 @@ def write_folder(holding: Document, folder: Path, before: Document | None = None
 def _members(folder: Path) -> list[Path]:
     out = []
     for here, folders, names in os.walk(folder):
-        folders[:] = sorted(name for name in folders if not name.startswith("."))
+        folders[:] = sorted(
+            name for name in folders if not name.startswith(".") and Path(here, name) != folder / SHEETS
+        )
         spots = (Path(here) / name for name in sorted(names) if not name.startswith("."))
         out += [spot for spot in spots if spot.is_file() and not spot.is_symlink()]
     return out

@@ -28,9 +28,7 @@ def read_document(db: sqlite3.Connection, revision: int) -> Document:
 def unsound(db: sqlite3.Connection) -> list[str]:
     """Return a sentence for everything that is not as it was kept; an empty list where all is sound."""
     found = [str(row[0]) for row in db.execute("PRAGMA integrity_check") if row[0] != "ok"]
-    found += [
-        f"Table {row[0]} points to a row that is not there." for row in db.execute("PRAGMA foreign_key_check")
-    ]
+    found += [f"Table {row[0]} points to a row that is not there." for row in db.execute("PRAGMA foreign_key_check")]
     for digest, data in db.execute("SELECT hash, data FROM scrap"):
         if hashlib.sha256(data).hexdigest() != digest:
             found.append(f"Scrap {digest[:12]} does not hold what was put in it.")

@@ -1,4 +1,4 @@
-"""The screens: one file, one template folder, one journey each; they hold no rule and reach no further than this machine."""
+"""The screens: one file, one template folder, one journey each; they hold no rule and serve this machine alone."""
 
 from lastlook.web.app import make
 from lastlook.web.room import Room

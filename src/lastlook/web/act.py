@@ -25,7 +25,9 @@ async def change(request: Request) -> Response:
     said = str(form.get("said") or "Changed on the screen.")[:LONGEST_FACT]
     room, number = room_of(request), number_of(request)
     if edits:
-        await run_in_threadpool(room.change, number, edits, said.replace("{value}", str(form.get("value") or "")))
+        said = said.replace("{value}", str(form.get("value") or ""))
+        await run_in_threadpool(room.change, number, edits, said)
+        await run_in_threadpool(request.app.state.laying.start_behind, number)
     return _back(request, form)
 
 

@@ -17,9 +17,10 @@ from starlette.staticfiles import StaticFiles
 
 from lastlook.web import act
 from lastlook.web.guard import Guard
+from lastlook.web.laying import Laying
 from lastlook.web.page import bare, room_of
 from lastlook.web.room import Room
-from lastlook.web.screen import SCREENS
+from lastlook.web.screen import ACTS, SCREENS
 
 LOOK = Path(__file__).parent / "look"
 
@@ -31,6 +32,7 @@ def make(room: Room, ready: Callable[[], object] = lambda: None) -> Starlette:
     async def life(_: Starlette) -> AsyncIterator[None]:
         ready()
         yield
+        app.state.laying.close()
         room.close()
 
     app = Starlette(
@@ -40,6 +42,7 @@ def make(room: Room, ready: Callable[[], object] = lambda: None) -> Starlette:
         lifespan=life,
     )
     app.state.room = room
+    app.state.laying = Laying(room)
     return app
 
 
@@ -50,6 +53,7 @@ def _routes() -> list[Route | Mount]:
         Route("/shelf", _shelf),
         Route("/shelf", act.receive, methods=["POST"]),
         *(Route(f"{at}{path}", screen) for path, screen in SCREENS),
+        *(Route(f"{at}{path}", screen, methods=["POST"]) for path, screen in ACTS),
         Route(f"{at}/mail", act.mail),
         Route(f"{at}/change", act.change, methods=["POST"]),
         Route(f"{at}/undo", act.undo, methods=["POST"]),

@@ -8,6 +8,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 from string import ascii_lowercase
 
 from lastlook.finding import Finding, Span
@@ -84,7 +85,7 @@ def _block(text: str, block: Span, notes: list[Note], puzzles: Iterable[Span]) -
     for span in [*(span for note in notes if (span := note.finding.where.span)), *dark]:
         cuts |= {spot for spot in (span.start, span.end) if block.start < spot < block.end}
     edges = sorted(cuts)
-    return Block(tuple(_run(text, Span(a, b), notes, dark) for a, b in zip(edges, edges[1:], strict=False)), mine)
+    return Block(tuple(_run(text, Span(a, b), notes, dark) for a, b in pairwise(edges)), mine)
 
 
 def _run(text: str, span: Span, notes: list[Note], dark: tuple[Span, ...]) -> Run:

@@ -12,8 +12,9 @@ from dataclasses import dataclass
 from functools import cached_property
 from threading import RLock
 
-from lastlook import keep, outfit
+from lastlook import keep
 from lastlook.finding import Edit, Finding
+from lastlook.outfit import Derived, Document, Outfit, Verdict, change, derive, read, verdict
 
 MOST_DESKS = 24
 
@@ -22,22 +23,22 @@ MOST_DESKS = 24
 class Desk:
     """One outfit laid out, at one revision; whatever is not looked at is not worked out."""
 
-    document: outfit.Document
+    document: Document
 
     @cached_property
-    def outfit(self) -> outfit.Outfit:
+    def outfit(self) -> Outfit:
         """Return the outfit's values."""
-        return outfit.read(self.document)
+        return read(self.document)
 
     @cached_property
-    def derived(self) -> outfit.Derived:
+    def derived(self) -> Derived:
         """Return what follows from them."""
-        return outfit.derive(self.outfit)
+        return derive(self.outfit)
 
     @cached_property
-    def verdict(self) -> outfit.Verdict:
+    def verdict(self) -> Verdict:
         """Return the three answers."""
-        return outfit.verdict(self.derived)
+        return verdict(self.derived)
 
 
 class Room:
@@ -49,7 +50,7 @@ class Room:
         self.clock = clock
         self.opens_on: int | None = None
         """The outfit that the door leads to; the one that came last if nobody said."""
-        self._desks: OrderedDict[outfit.Document, Desk] = OrderedDict()
+        self._desks: OrderedDict[Document, Desk] = OrderedDict()
         self._turn = RLock()
 
     def kept(self, number: int) -> keep.Kept:
@@ -67,7 +68,7 @@ class Room:
         """Return the outfit as it stands, laid out."""
         return self.lay_out(self.shelf.document(number))
 
-    def lay_out(self, document: outfit.Document) -> Desk:
+    def lay_out(self, document: Document) -> Desk:
         """Return the desk of a document."""
         with self._turn:
             desk = self._desks.pop(document, None) or Desk(document)
@@ -84,10 +85,10 @@ class Room:
         desk = self.desk(number)
         unread = next((one for one in desk.outfit.findings if one.kind == "outfit-unread"), None)
         if unread is None:
-            self.keep(number, outfit.change(desk.document, edits), said)
+            self.keep(number, change(desk.document, edits), said)
         return unread
 
-    def keep(self, number: int, holding: outfit.Document, said: str) -> None:
+    def keep(self, number: int, holding: Document, said: str) -> None:
         """Keep a document as the outfit's next revision."""
         if holding != self.shelf.document(number):
             self.shelf.keep(number, holding, said, self.clock())

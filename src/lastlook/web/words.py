@@ -6,12 +6,12 @@ from collections.abc import Callable
 
 from lastlook import outfit
 from lastlook.quantity import write_length
-from lastlook.sheet.manner import English, Manner
+from lastlook.sheet.manner import English, Hand, Manner
 
 
 def said_by(manner: outfit.Manner) -> Callable[[str], str]:
     """Return what puts a sentence of ours into this maker's English."""
-    return Manner(English.BRITISH if manner.english == "UK" else English.US).say
+    return paper_manner(manner).say
 
 
 def lengths(manner: outfit.Manner) -> Callable[[float], str]:
@@ -33,3 +33,9 @@ def chance(value: float | None) -> str:
     if tenths >= 10:
         return "better than 9 chances in 10"
     return f"about {tenths} chance{'s' if tenths > 1 else ''} in 10"
+
+
+def paper_manner(manner: outfit.Manner) -> Manner:
+    """Return how this maker wants her drawings."""
+    english = English.BRITISH if manner.english == "UK" else English.US
+    return Manner(english, manner.units, Hand.LEFT if manner.hand == "left" else Hand.RIGHT)

@@ -16,3 +16,7 @@ document.addEventListener("keydown", (event) => {
     button.click();
   }
 });
+
+const hands = () => document.getElementById("bench") && import("./table.js").then((table) => table.layHands());
+hands();
+document.addEventListener("swapped", hands);

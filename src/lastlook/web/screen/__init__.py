@@ -1,12 +1,13 @@
 """The screens of an outfit, one a file: what is shown, put together from what the core says."""
 
-from collections.abc import Callable
+from collections.abc import Awaitable, Callable
 
 from starlette.requests import Request
 from starlette.responses import Response
 
-from lastlook.web.screen import last_look, leaflet, outfit, stock, wearer
+from lastlook.web.screen import last_look, lay, leaflet, outfit, paper, stock, wearer
 
+Act = Callable[[Request], Response | Awaitable[Response]]
 Screen = Callable[[Request], Response]
 
 SCREENS: tuple[tuple[str, Screen], ...] = (
@@ -14,7 +15,17 @@ SCREENS: tuple[tuple[str, Screen], ...] = (
     ("/leaflet/{garment}", leaflet.show),
     ("/wearer", wearer.show),
     ("/cupboard", stock.show),
+    ("/paper/{garment}", paper.show),
+    ("/table/{garment}", lay.show),
+    ("/table/{garment}/search", lay.watch),
     ("/last-look", last_look.show),
 )
 
-__all__ = ["SCREENS", "Screen"]
+ACTS: tuple[tuple[str, Act], ...] = (
+    ("/table/{garment}/judge", lay.judge),
+    ("/table/{garment}/put", lay.put),
+    ("/table/{garment}/search", lay.search),
+    ("/table/{garment}/stop", lay.stop),
+)
+
+__all__ = ["ACTS", "SCREENS", "Act", "Screen"]

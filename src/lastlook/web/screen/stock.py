@@ -78,7 +78,9 @@ def _thing(desk: Desk, entry: tuple[str, str], sentences: list[str], asks: tuple
 
 def _yarn(desk: Desk, one: Yarn) -> Lies:
     told = [
-        "How much there is is not known." if isinstance(one.grams, Missing) else f"{_grams(one.grams)} at hand"
+        "How much there is is not known."
+        if isinstance(one.grams, Missing)
+        else f"{_grams(one.grams)} at hand"
         + ("." if isinstance(one.metres, Missing) else f", about {one.metres.best:.0f} m long."),
         f"{one.fibre.capitalize()}." if one.fibre else "",
         f"{one.state.capitalize()}." if one.state else "",

@@ -78,7 +78,9 @@ def _typed(document: outfit.Document) -> dict[str, str]:
 
 def _pointed_at(desk: Desk) -> set[str]:
     """Return the measures that an answer is waiting for."""
-    facts = [one.where.fact or "" for answered in (desk.verdict.fits, desk.verdict.adds_up) for one in answered.findings]
+    facts = [
+        one.where.fact or "" for answered in (desk.verdict.fits, desk.verdict.adds_up) for one in answered.findings
+    ]
     return {fact.removeprefix(FACT) for fact in facts if fact.startswith(FACT)}
 
 

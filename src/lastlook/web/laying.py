@@ -1,0 +1,107 @@
+"""Searches for lays, each on a thread of its own: watched, stopped, and its outcome kept as a revision.
+
+A search holds the best lay so far; what it finds is kept only if the pieces are still those it was asked for.
+"""
+
+from __future__ import annotations
+
+import threading
+import time
+from dataclasses import dataclass, field
+
+from lastlook import lay, outfit
+from lastlook.web.room import Room
+
+SHARE_S = 0.002
+"""How long a search stands aside after each pass, so that the screens answer at once."""
+LONGEST_S = 60.0
+LAID = "The {name} was laid."
+MORE = "The rest of the {name} was laid anew."
+
+
+@dataclass
+class Search:
+    """One search that goes on or has ended."""
+
+    name: str
+    problem: lay.Problem
+    started: float
+    passes: int = 0
+    overlapping: int = 0
+    best: lay.Lay | None = None
+    stopped: bool = False
+    ended: bool = False
+    say: str = ""
+    thread: threading.Thread | None = field(default=None, repr=False)
+
+    def may_go_on(self, progress: lay.Progress) -> bool:
+        """Note how far it is; say whether it may go on."""
+        self.passes, self.best, self.overlapping = progress.passes, progress.best, progress.overlapping
+        time.sleep(SHARE_S)
+        return not self.stopped and time.monotonic() - self.started < LONGEST_S
+
+    def stop(self) -> None:
+        """Ask it to end with the best it has."""
+        self.stopped = True
+
+
+class Laying:
+    """The searches of a room, one a garment."""
+
+    def __init__(self, room: Room) -> None:
+        """Search for the outfits of this room."""
+        self.room = room
+        self._searches: dict[tuple[int, str], Search] = {}
+        self._turn = threading.Lock()
+
+    def of(self, number: int, garment: str) -> Search | None:
+        """Return the search for a garment, going on or ended."""
+        return self._searches.get((number, garment))
+
+    def start(self, number: int, one: outfit.Sewn, locked: tuple[lay.Placement, ...] = ()) -> Search | None:
+        """Start a search for a garment; one that goes on already is left to it."""
+        if one.problem is None:
+            return None
+        with self._turn:
+            going = self.of(number, one.plan.name)
+            if going and not going.ended and going.problem == one.problem:
+                return going
+            if going:
+                going.stop()
+            search = Search(one.plan.name, one.problem, time.monotonic())
+            search.thread = threading.Thread(target=self._run, args=(number, search, locked), daemon=True)
+            self._searches[number, one.plan.name] = search
+        search.thread.start()
+        return search
+
+    def start_behind(self, number: int) -> None:
+        """Start a search for every garment whose lay broke when a piece changed."""
+        for one in outfit.needs_laying(self.room.desk(number).derived):
+            if one.judgement is not None:
+                self.start(number, one)
+
+    def close(self) -> None:
+        """End every search."""
+        for search in self._searches.values():
+            search.stop()
+        for search in self._searches.values():
+            if search.thread:
+                search.thread.join(2.0)
+
+    def _run(self, number: int, search: Search, locked: tuple[lay.Placement, ...]) -> None:
+        try:
+            found = lay.search(search.problem, seed=1, may_go_on=search.may_go_on, locked=locked)
+            self._keep(number, search, found, MORE if locked else LAID)
+        finally:
+            search.ended = True
+
+    def _keep(self, number: int, search: Search, found: lay.Lay, said: str) -> None:
+        desk = self.room.desk(number)
+        one = next((one for one in desk.derived.sewn if one.plan.name == search.name), None)
+        if one is None or one.problem != search.problem:
+            search.say = "The pieces changed in the meantime; what was found is not kept."
+        elif not found.proven:
+            search.say = found.findings[0].say if found.findings else "No lay was found in this time."
+        else:
+            self.room.keep(number, outfit.with_lay(desk.document, one, found), said.format(name=search.name))
+            search.say = "Found, and proven."

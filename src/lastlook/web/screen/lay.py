@@ -1,0 +1,146 @@
+"""The cutting table: the lay from the cutter's side, what is left over in words, and the pieces moved by hand."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from starlette.concurrency import run_in_threadpool
+from starlette.requests import Request
+from starlette.responses import JSONResponse, RedirectResponse, Response
+
+from lastlook import lay, outfit
+from lastlook.quantity import Missing
+from lastlook.sheet.cutting import in_words, use_of
+from lastlook.sheet.draw.table import draw_table
+from lastlook.sheet.svg import svg
+from lastlook.web import words
+from lastlook.web.laying import Laying
+from lastlook.web.page import framed, number_of, room_of
+from lastlook.web.screen.paper import sewn_of
+from lastlook.web.table import for_hands, table_of, times_of
+
+SEE_OTHER = 303
+MOST_PLACEMENTS = 500
+
+
+def show(request: Request) -> Response:
+    """Show a garment's cutting table."""
+    desk = room_of(request).desk(number_of(request))
+    one = sewn_of(desk.derived, request.path_params["garment"])
+    manner = words.paper_manner(desk.outfit.manner)
+    placements = () if isinstance(one.placements, Missing) else one.placements
+    table = table_of(one, placements)
+    proven = one.judgement is not None and one.judgement.proven
+    search = laying_of(request).of(number_of(request), one.plan.name)
+    return framed(
+        request,
+        "lay/page.html",
+        desk,
+        one=one,
+        table=table,
+        drawing=svg(draw_table(table, times_of(table), manner)).replace('role="img"', 'role="group"', 1)
+        if table
+        else "",
+        hands=for_hands(one, table, manner) if table else {},
+        rests=[(in_words(rest, manner), use_of(rest)) for rest in table.left_over] if table and proven else [],
+        proven=proven,
+        searching=search is not None and not search.ended,
+        last_search=search.say if search else "",
+    )
+
+
+async def judge(request: Request) -> Response:
+    """Say, while a piece is held, whether it may lie where it is."""
+    asked = await request.json()
+    return JSONResponse(await run_in_threadpool(_judged, request, asked))
+
+
+async def put(request: Request) -> Response:
+    """Keep the pieces where hands have laid them."""
+    asked = await request.json()
+    await run_in_threadpool(_put, request, asked)
+    return RedirectResponse(request.url.path.removesuffix("/put"), SEE_OTHER)
+
+
+async def search(request: Request) -> Response:
+    """Start a search; pieces that are held fast stay where they are."""
+    asked = await request.json()
+    return JSONResponse(await run_in_threadpool(_start, request, asked))
+
+
+def watch(request: Request) -> Response:
+    """Say how far the search is."""
+    going = laying_of(request).of(number_of(request), request.path_params["garment"])
+    return JSONResponse(_told(going))
+
+
+def stop(request: Request) -> Response:
+    """Let the search end with the best it has."""
+    going = laying_of(request).of(number_of(request), request.path_params["garment"])
+    if going:
+        going.stop()
+    return JSONResponse(_told(going))
+
+
+def laying_of(request: Request) -> Laying:
+    """Return the searches of the application."""
+    laying: Laying = request.app.state.laying
+    return laying
+
+
+def _told(going: Any) -> dict[str, Any]:
+    if going is None:
+        return {"going": False, "say": ""}
+    if going.ended:
+        return {"going": False, "say": going.say}
+    if going.best is not None and going.best.fits:
+        return {"going": True, "say": f"Everything lies. Saving cloth: {going.passes} tries so far."}
+    return {
+        "going": True,
+        "say": f"Looking: {going.passes} tries, {going.overlapping} pieces still in each other's way.",
+    }
+
+
+def _asked(request: Request, asked: Any) -> tuple[outfit.Sewn, tuple[lay.Placement, ...]]:
+    """Return the garment and the placements a page sent; raises LookupError for what is no lay."""
+    desk = room_of(request).desk(number_of(request))
+    one = sewn_of(desk.derived, request.path_params["garment"])
+    sent = asked.get("placements") if isinstance(asked, dict) else None
+    if not isinstance(sent, list) or len(sent) > MOST_PLACEMENTS:
+        raise LookupError("no placements were sent")
+    placements = lay.read_placements(sent)
+    if placements is None:
+        raise LookupError("a placement can't be read")
+    return one, placements
+
+
+def _judged(request: Request, asked: Any) -> dict[str, Any]:
+    one, placements = _asked(request, asked)
+    spot = asked.get("spot")
+    if one.problem is None or not isinstance(spot, int) or not 0 <= spot < len(placements):
+        return {"good": False, "say": []}
+    found = lay.judge_one(one.problem, placements, spot)
+    say = words.said_by(room_of(request).desk(number_of(request)).outfit.manner)
+    return {"good": found.proven, "say": [say(finding.say) for finding in found.findings[:3]]}
+
+
+def _put(request: Request, asked: Any) -> None:
+    one, placements = _asked(request, asked)
+    room, number = room_of(request), number_of(request)
+    if one.problem is None or not placements:
+        return
+    proven = lay.judge(one.problem, placements).proven
+    found = lay.Lay(proven, proven, placements)
+    name = str(asked.get("moved") or "A piece")[:80]
+    room.keep(number, outfit.with_lay(room.desk(number).document, one, found), f"{name} was moved on the cloth.")
+
+
+def _start(request: Request, asked: Any) -> dict[str, Any]:
+    room, number = room_of(request), number_of(request)
+    one = sewn_of(room.desk(number).derived, request.path_params["garment"])
+    locked: tuple[lay.Placement, ...] = ()
+    held = asked.get("locked") if isinstance(asked, dict) else None
+    if isinstance(held, list) and held:
+        _, placements = _asked(request, asked)
+        locked = tuple(place for spot, place in enumerate(placements) if spot in held)
+    return _told(laying_of(request).start(number, one, locked))

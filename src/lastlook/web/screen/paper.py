@@ -1,0 +1,92 @@
+"""The paper pieces of a garment: drawn to scale, their alterations lying on them as strips of tape, seams walked."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from starlette.requests import Request
+from starlette.responses import Response
+
+from lastlook import outfit, paper
+from lastlook.sheet.draw.paper import picture, quantity_words
+from lastlook.sheet.svg import svg
+from lastlook.web import words
+from lastlook.web.page import framed, number_of, room_of
+
+TIMES = 0.16
+"""The scale of the pictures."""
+PLACES = {"waist": "top", "high hip": "upper", "hip": "middle", "hem": "foot", "line": "lower"}
+
+
+@dataclass(frozen=True)
+class Strip:
+    """An alteration as a strip of tape on its piece."""
+
+    fact: str
+    say: str
+    place: str
+    """How far down the piece it acts, as the style sheet calls it."""
+    on: bool
+
+
+@dataclass(frozen=True)
+class Shown:
+    """One piece with what lies on it."""
+
+    name: str
+    drawing: str
+    cut: str
+    strips: tuple[Strip, ...]
+
+
+def show(request: Request) -> Response:
+    """Show a garment's pieces."""
+    desk = room_of(request).desk(number_of(request))
+    one = sewn_of(desk.derived, request.path_params["garment"])
+    manner = words.paper_manner(desk.outfit.manner)
+    strips = [(alteration.piece, _strip(one, place)) for place, alteration in enumerate(one.plan.alterations)]
+    pieces = [
+        Shown(
+            piece.name,
+            svg(picture((piece,), TIMES, manner)),
+            quantity_words(piece),
+            tuple(strip for name, strip in strips if name == piece.name),
+        )
+        for piece in one.drafted.pieces
+    ]
+    known = {piece.name for piece in one.drafted.pieces}
+    return framed(
+        request,
+        "paper/page.html",
+        desk,
+        one=one,
+        pieces=pieces,
+        all_over=[strip for name, strip in strips if name not in known],
+        seams=one.drafted.seams,
+        girths=_girths(one.drafted),
+        kinds=paper.KINDS,
+        findings=(*one.drafted.findings, *one.findings),
+    )
+
+
+def sewn_of(derived: outfit.Derived, name: str) -> outfit.Sewn:
+    """Return the sewn garment of that name; raises LookupError where there is none."""
+    found = next((one for one in derived.sewn if one.plan.name == name), None)
+    if found is None:
+        raise LookupError(f"The outfit has nothing to sew called {name}.")
+    return found
+
+
+def _strip(one: outfit.Sewn, place: int) -> Strip:
+    alteration = one.plan.alterations[place]
+    where = PLACES.get(str(getattr(alteration, "at", "")), "upper")
+    return Strip(f"sewing.{one.plan.name}.alterations.{place}", alteration.say(), where, alteration.on)
+
+
+def _girths(drafted: paper.Drafted) -> list[tuple[str, float, float | None]]:
+    """Return each level with the assembled girth and the ease over the body, where they are known."""
+    return [
+        (name.replace("_", " "), girth, drafted.ease_mm.get(name))
+        for name, girth in drafted.girths_mm.items()
+        if girth is not None
+    ]
