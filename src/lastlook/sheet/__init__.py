@@ -7,12 +7,14 @@
 from lastlook.sheet.booklet import Knitting, ToKnit, booklet
 from lastlook.sheet.cutting import Cutting, cutting
 from lastlook.sheet.draw.knitted import Knitted, draw_knitted
+from lastlook.sheet.draw.laid_out import table_of
 from lastlook.sheet.draw.paper import picture
 from lastlook.sheet.draw.table import Laid, Table, draw_table
 from lastlook.sheet.last_look import Look, last_look
 from lastlook.sheet.layout.page import Page, Paper, Sheet
 from lastlook.sheet.manner import English, Hand, Manner
 from lastlook.sheet.mark import Drawing
+from lastlook.sheet.outfit_sheets import Printed, gauge_words, manner_of, sheets_of
 from lastlook.sheet.pdf import pdf
 from lastlook.sheet.svg import page_svg, svg
 from lastlook.sheet.tiles import Pattern, tiles
@@ -32,6 +34,7 @@ __all__ = [
     "Page",
     "Paper",
     "Pattern",
+    "Printed",
     "Sheet",
     "Table",
     "ToKnit",
@@ -39,10 +42,14 @@ __all__ = [
     "cutting",
     "draw_knitted",
     "draw_table",
+    "gauge_words",
     "last_look",
+    "manner_of",
     "page_svg",
     "pdf",
     "picture",
+    "sheets_of",
     "svg",
+    "table_of",
     "tiles",
 ]

@@ -10,7 +10,7 @@ from dataclasses import dataclass, replace
 
 from lastlook.geometry import Path
 from lastlook.knit import WorkedPiece
-from lastlook.outfit import LastLook
+from lastlook.outfit import LastLook, Step
 from lastlook.quantity import Gauge, Missing
 from lastlook.sheet.draw.knitted import Knitted, draw_knitted, size_mm
 from lastlook.sheet.knitting import piece_blocks
@@ -60,6 +60,7 @@ class Knitting:
     facts: tuple[tuple[str, str], ...] = ()
     """What goes under the title, name and sentence: ('Yarn', 'Nine 50 g balls of plain green wool')."""
     looks: tuple[LastLook, ...] = ()
+    """Before casting on, printed first; before sewing up, printed with the making up."""
     making_up: tuple[str, ...] = ()
     """The order of work when all pieces are there, a sentence each."""
 
@@ -100,7 +101,7 @@ def _front(knitting: Knitting, room: float, manner: Manner) -> list[Block]:
         paragraph(knitting.size, room, Style(13, Face.HEAD_ITALIC)),
     ]
     out.append(space(2))
-    for look in knitting.looks:
+    for look in (one for one in knitting.looks if one.before is Step.CAST_ON):
         out += look_blocks(look, room, manner)
     if knitting.facts:
         out.append(heading("What you need to know", room, SECTION))
@@ -146,4 +147,7 @@ def _making_up(knitting: Knitting, room: float, manner: Manner) -> list[Block]:
         mark = paragraph(str(number), 7, Style(11, Face.HEAD))
         steps.append(beside(((0.0, mark), (8.0, paragraph(manner.say(said), room - 8.0, BODY)))))
     together = len(steps) <= MOST_KEPT
-    return [space(4), title, *(replace(step, kept=together) for step in steps[:-1]), steps[-1]]
+    looks = [
+        block for look in knitting.looks if look.before is Step.SEW_UP for block in look_blocks(look, room, manner)
+    ]
+    return [space(4), *looks, title, *(replace(step, kept=together) for step in steps[:-1]), steps[-1]]

@@ -4,27 +4,13 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from lastlook.outfit import LastLook, Step
+from lastlook.outfit import LastLook
 from lastlook.sheet.layout.flow import BODY, SMALL, TITLE, Block, heading, pages, paragraph, rule, space
 from lastlook.sheet.layout.frame import Framing
 from lastlook.sheet.layout.looks import BEFORE, look_body
 from lastlook.sheet.layout.page import Sheet
 from lastlook.sheet.manner import Manner
 
-CAUTIONS = {
-    Step.CAST_ON: ("Count the needles when you put the work away; one left in a cushion finds a hand.",),
-    Step.CUT: (
-        "Look for pins before the shears go in; a blade that meets a pin is spoilt.",
-        "Close shears and rotary cutters whenever they leave the hand, and keep them where children don't reach.",
-    ),
-    Step.SEW_UP: ("Count the pins and needles out, and count them in again.",),
-    Step.PRESS: (
-        "Take out every pin first; heads melt, and steel marks the cloth.",
-        "Test iron and steam on a scrap, from the coolest setting upwards.",
-        "Put the iron on its heel and pull the plug when you turn away.",
-    ),
-}
-"""Common practice, no source."""
 DEFER = (
     "Where a workroom, school or hall has rules of its own for blades, irons and plugs, those go before anything "
     "printed here."
@@ -58,7 +44,7 @@ def _page(one: LastLook, room: float, manner: Manner) -> list[Block]:
     out = [Block(top.height_mm, top.items, True, True, title)]
     out.append(paragraph(_count(one), room, BODY))
     out.append(space(1.5))
-    out += look_body(one, one.cautions or CAUTIONS[one.before], room, manner)
+    out += look_body(one, one.cautions, room, manner)
     out.append(rule(room))
     out.append(paragraph(DEFER, room, SMALL))
     return out

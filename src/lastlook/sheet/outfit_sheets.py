@@ -1,0 +1,196 @@
+"""Every sheet of an outfit, as files: booklets, cutting sheets, paper pieces, last looks, drawings.
+
+What can't be printed yet is told instead, each in a sentence; nothing is printed with a gap in it.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, replace
+
+from lastlook import knit, lay, outfit
+from lastlook.outfit import Step
+from lastlook.quantity import Gauge, Missing, Units, write_length
+from lastlook.sheet.booklet import Knitting, ToKnit, booklet
+from lastlook.sheet.cutting import Cutting, cutting
+from lastlook.sheet.draw.knitted import Knitted, draw_knitted
+from lastlook.sheet.draw.laid_out import table_of
+from lastlook.sheet.draw.paper import picture
+from lastlook.sheet.draw.table import draw_table
+from lastlook.sheet.last_look import Look, last_look
+from lastlook.sheet.layout.page import Paper
+from lastlook.sheet.manner import English, Hand, Manner
+from lastlook.sheet.pdf import pdf
+from lastlook.sheet.svg import svg
+from lastlook.sheet.tiles import Pattern, tiles
+
+TENTH = 0.1
+TABLE_MM = 240.0
+"""How long the cutting table is drawn for a file of its own."""
+FOUR_INCHES = 1.016
+"""Four inches, in units of 10 cm."""
+
+
+@dataclass(frozen=True)
+class Printed:
+    """Files by name, and what could not be printed yet."""
+
+    files: tuple[tuple[str, bytes], ...]
+    lacking: tuple[str, ...] = ()
+
+
+def manner_of(one: outfit.Outfit, paper: Paper | None = None) -> Manner:
+    """Return how this maker wants her papers; without a wish, the paper of her tape's country."""
+    british = one.manner.english.upper() in ("UK", "BRITISH")
+    usual = Paper.LETTER if one.manner.units is Units.INCHES and not british else Paper.A4
+    hand = Hand.LEFT if one.manner.hand == "left" else Hand.RIGHT
+    return Manner(English.BRITISH if british else English.US, one.manner.units, hand, paper or usual)
+
+
+def sheets_of(derived: outfit.Derived, judged: outfit.Verdict, paper: Paper | None = None) -> Printed:
+    """Return every sheet of an outfit."""
+    manner = manner_of(derived.outfit, paper)
+    files: list[tuple[str, bytes]] = []
+    lacking: list[str] = []
+    for one in derived.knitted:
+        plan = _knitting(derived, judged, one, manner)
+        if isinstance(plan, str):
+            lacking.append(plan)
+            continue
+        files.append((f"{_plain(one.plan.name)}-booklet.pdf", pdf(booklet(plan, manner))))
+        files += _knitted_drawings(plan, _plain(one.plan.name), manner)
+    for sewn in derived.sewn:
+        files += _paper(derived, sewn, manner)
+        found = _cut(derived, judged, sewn, manner)
+        if isinstance(found, str):
+            lacking.append(found)
+        else:
+            files += found
+    looks = Look(derived.outfit.name, f"for {derived.outfit.wearer.name}", judged.last_looks)
+    files.append(("last-look.pdf", pdf(last_look(looks, manner))))
+    return Printed(tuple(files), tuple(lacking))
+
+
+def _knitting(derived: outfit.Derived, judged: outfit.Verdict, one: outfit.Knitted, manner: Manner) -> Knitting | str:
+    """Return what a booklet says, or why there is none yet."""
+    if not one.pieces or one.size is None:
+        return f"No booklet of {one.plan.name} yet: its leaflet gives no pieces in a size that was chosen."
+    gauge = one.working_gauge
+    pieces = tuple(ToKnit(piece, knit.outline(piece, gauge) if gauge else None) for piece in one.pieces)
+    looks = tuple(
+        look for look in judged.last_looks if look.piece == one.plan.name and look.before in (Step.CAST_ON, Step.SEW_UP)
+    )
+    return Knitting(
+        one.reading.title or one.plan.name.capitalize(),
+        f"Size {one.size.size}, for {derived.outfit.wearer.name}",
+        pieces,
+        gauge,
+        tuple(_facts(derived, judged, one, manner)),
+        looks,
+        tuple(_seams(one)),
+    )
+
+
+def _facts(
+    derived: outfit.Derived, judged: outfit.Verdict, one: outfit.Knitted, manner: Manner
+) -> list[tuple[str, str]]:
+    out = []
+    if one.yarn:
+        name = one.yarn.name.replace("-", " ")
+        parts = [part for part in judged.enough.parts if part.subject.lower().replace("-", " ") == name.lower()]
+        out += [("Yarn", part.because) for part in parts[:1]]
+    gauge = one.working_gauge
+    out.append(("Gauge", gauge_words(gauge, manner) if gauge else "not known yet"))
+    if one.swatch and one.swatch.needle:
+        out.append(("Needles", one.swatch.needle))
+    out += [("Comes out", said) for said in _levels(derived, one, manner)]
+    return out
+
+
+def gauge_words(gauge: Gauge, manner: Manner) -> str:
+    """Return a gauge in words, over 10 cm or over four inches."""
+    inches = manner.units is Units.INCHES
+    times, over = (FOUR_INCHES, "4 inches") if inches else (1.0, "10 cm")
+    rows = "rows not counted yet" if isinstance(gauge.rows, Missing) else f"{_near(gauge.rows.best * times)} rows"
+    return f"{_near(gauge.stitches.best * times)} stitches and {rows} to {over}, {gauge.origin.value}"
+
+
+def _near(count: float) -> str:
+    """Return a count to a half, as it is counted on a swatch."""
+    halves = round(count * 2)
+    return f"{halves // 2 or ''}½" if halves % 2 else f"{halves // 2}"
+
+
+def _levels(derived: outfit.Derived, one: outfit.Knitted, manner: Manner) -> list[str]:
+    said = []
+    for level in outfit.fit_table(derived):
+        if level.garment.lower() != one.plan.name.lower() or isinstance(level.gets, Missing):
+            continue
+        give = "" if level.gets.is_certain() else f", give or take {write_length(level.gets.plus_minus, manner.units)}"
+        over = level.over
+        more = "" if isinstance(over, Missing) else f"; {outfit.comparison(over.best, derived.outfit.manner)}"
+        said.append(f"{level.name} {write_length(level.gets.best, manner.units)}{give}{more}")
+    return said
+
+
+def _seams(one: outfit.Knitted) -> list[str]:
+    """Return the seams to sew, each with both lengths."""
+    said = []
+    for seam in one.seams:
+        unit = seam.mate.unit.value
+        a, b = f"{seam.a_length:g}", f"{seam.b_length:g}"
+        how = f"{a} {unit} on either side" if a == b else f"{a} to {b} {unit}, {seam.meets.value}"
+        said.append(f"Join {seam.mate.a} to {seam.mate.b}: {how}.")
+    return said
+
+
+def _knitted_drawings(plan: Knitting, name: str, manner: Manner) -> list[tuple[str, bytes]]:
+    out = []
+    for one in plan.pieces:
+        if one.outline is not None and plan.gauge is not None and not isinstance(plan.gauge.rows, Missing):
+            drawing = draw_knitted(Knitted(one.piece, one.outline, plan.gauge), TENTH, manner)
+            out.append((f"{name}-{_plain(one.piece.name)}.svg", svg(drawing).encode()))
+    return out
+
+
+def _paper(derived: outfit.Derived, one: outfit.Sewn, manner: Manner) -> list[tuple[str, bytes]]:
+    """Return the true-size pages on both papers, and the pieces as one drawing."""
+    name, pieces = _plain(one.plan.name), one.drafted.pieces
+    if not pieces:
+        return []
+    pattern = Pattern(one.plan.name.capitalize(), _whose(derived, manner), pieces)
+    out = []
+    for paper in Paper:
+        pages = pdf(tiles(pattern, replace(manner, paper=paper)))
+        out.append((f"{name}-paper-{paper.name.lower()}.pdf", pages))
+    return [*out, (f"{name}-paper.svg", svg(picture(pieces, TENTH, manner)).encode())]
+
+
+def _whose(derived: outfit.Derived, manner: Manner) -> str:
+    wearer = derived.outfit.wearer
+    waist = wearer.taken("waist_girth")
+    return f"for {wearer.name}" + (f", waist {write_length(waist.mm.best, manner.units)}" if waist else "")
+
+
+def _cut(
+    derived: outfit.Derived, judged: outfit.Verdict, one: outfit.Sewn, manner: Manner
+) -> list[tuple[str, bytes]] | str:
+    placements: tuple[lay.Placement, ...] = () if isinstance(one.placements, Missing) else one.placements
+    table = table_of(one, placements)
+    if table is None or one.cloth is None:
+        return f"No cutting sheet of {one.plan.name} yet: nothing is laid on its cloth."
+    looks = tuple(look for look in judged.last_looks if look.piece == one.plan.name and look.before is Step.CUT)
+    proven = one.judgement is not None and one.judgement.proven
+    name = _plain(one.plan.name)
+    cloth = one.cloth.name.replace("-", " ")
+    said = Cutting(one.plan.name.capitalize(), _whose(derived, manner), cloth, table, proven, looks)
+    drawing = draw_table(table, TABLE_MM / table.length_mm, manner)
+    return [
+        (f"{name}-cutting.pdf", pdf(cutting(said, manner))),
+        (f"{name}-table.svg", svg(drawing).encode()),
+    ]
+
+
+def _plain(name: str) -> str:
+    """Return a name as a file can carry it."""
+    return re.sub(r"[^a-z0-9]+", "-", name.lower()).strip("-") or "sheet"
