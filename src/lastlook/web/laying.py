@@ -32,6 +32,8 @@ class Search:
     stopped: bool = False
     ended: bool = False
     say: str = ""
+    revision: int | None = None
+    """The revision at which the outfit stood when the search ended."""
     thread: threading.Thread | None = field(default=None, repr=False)
 
     def may_go_on(self, progress: lay.Progress) -> bool:
@@ -92,6 +94,7 @@ class Laying:
         try:
             found = lay.search(search.problem, seed=1, may_go_on=search.may_go_on, locked=locked)
             self._keep(number, search, found, MORE if locked else LAID)
+            search.revision = self.room.shelf.stands_at(number).id
         finally:
             search.ended = True
 

@@ -59,8 +59,16 @@ def for_hands(one: outfit.Sewn, table: Table, manner: Manner) -> dict[str, Any]:
         "times": times_of(table),
         "left": manner.hand is Hand.LEFT,
         "placements": [lay.placement_as_json(cut.placement) for cut in table.laid],
+        "twins": [_twin(table, cut) for cut in table.laid],
         "turns": [turns_of(problem, cut.placement.id) for cut in table.laid],
     }
+
+
+def _twin(table: Table, cut: Laid) -> str:
+    """Say how the other half of a cut moves with it: 'along', 'against' (mirrored in the fold), or '' for none."""
+    if table.cloth.fold is lay.Fold.LENGTHWISE or not (cut.fold or cut.placement.layer == lay.BOTH):
+        return ""
+    return "along" if cut.fold else "against"
 
 
 def turns_of(problem: lay.Problem, name: str) -> list[float]:

@@ -8,6 +8,9 @@ const FINE_MM = 1;
 const ASK_MS = 90;
 const WATCH_MS = 400;
 
+/** What the hands had in mind before the page was drawn anew: the piece chosen, the pieces held fast. */
+const mind = { chosen: "", fast: new Set() };
+
 /** Bring the table on this page under the hands, if there is one. */
 export function layHands() {
   const bench = document.getElementById("bench");
@@ -27,11 +30,14 @@ class Table {
     this.placements = hands.placements ?? [];
     this.drawing = bench.querySelector("svg");
     this.groups = [...bench.querySelectorAll('g[data-name^="cut "]')];
+    this.twins = this.paired(hands.twins ?? []);
     this.locked = new Set();
     this.chosen = -1;
     this.asking = null;
     this.wait = 0;
     this.shifts = this.placements.map(() => ({ x: 0, y: 0, turn: 0 }));
+    this.names = this.placements.map((place) => `${this.at} ${place.id} ${place.copy} ${place.part}`);
+    this.recall();
     this.groups.forEach((group, spot) => group.addEventListener("pointerdown", (event) => this.grasp(event, spot)));
     bench.addEventListener("click", (event) => this.click(event));
     bench.addEventListener("change", (event) => this.hold(event));
@@ -76,8 +82,16 @@ class Table {
     const middle = this.middle(spot);
     const turned = to.turn ? ` rotate(${-to.turn} ${middle.x} ${middle.y})` : "";
     this.groups[spot].setAttribute("transform", `translate(${to.x} ${to.y})${turned}`);
+    const twin = this.twins[spot];
+    twin?.path?.setAttribute("transform", `translate(${to.x} ${twin.way * to.y})${turned}`);
     window.clearTimeout(this.wait);
     this.wait = window.setTimeout(() => this.ask(spot), ASK_MS);
+  }
+
+  /** The broken outlines that other layers give, each to its cut, in the order in which both are drawn. @param {string[]} ways */
+  paired(ways) {
+    const paths = [...this.bench.querySelectorAll('svg > path[stroke-dasharray="1.5 0.9"]')];
+    return ways.map((way) => (way ? { path: paths.shift(), way: way === "along" ? 1 : -1 } : null));
   }
 
   /** The middle of a piece as it was drawn. @param {number} spot */
@@ -157,9 +171,26 @@ class Table {
   hold(event) {
     if (!(event.target instanceof HTMLInputElement) || !event.target.classList.contains("lock")) return;
     const spot = Number(event.target.closest("li")?.dataset.spot);
-    if (event.target.checked) this.locked.add(spot);
-    else this.locked.delete(spot);
-    this.groups[spot].classList.toggle("fast", event.target.checked);
+    this.fasten(spot, event.target.checked);
+  }
+
+  /** @param {number} spot @param {boolean} fast */
+  fasten(spot, fast) {
+    for (const [set, name] of [[this.locked, spot], [mind.fast, this.names[spot]]]) {
+      if (fast) set.add(name);
+      else set.delete(name);
+    }
+    this.groups[spot].classList.toggle("fast", fast);
+  }
+
+  /** Take up again what was chosen and held fast before the page was drawn anew. */
+  recall() {
+    this.names.forEach((name, spot) => {
+      if (mind.fast.has(name)) this.fasten(spot, true);
+      const box = document.getElementById(`lock-${spot}`);
+      if (box instanceof HTMLInputElement) box.checked = mind.fast.has(name);
+      if (mind.chosen === name) this.choose(spot);
+    });
   }
 
   /** @param {KeyboardEvent} event */
@@ -189,6 +220,7 @@ class Table {
   /** @param {number} spot */
   choose(spot) {
     this.chosen = spot;
+    mind.chosen = this.names[spot];
     this.groups.forEach((group, one) => group.classList.toggle("chosen", one === spot));
     for (const take of this.bench.querySelectorAll(".take")) {
       take.setAttribute("aria-pressed", String(take.id === `take-${spot}`));

@@ -25,13 +25,14 @@ MOST_PLACEMENTS = 500
 
 def show(request: Request) -> Response:
     """Show a garment's cutting table."""
-    desk = room_of(request).desk(number_of(request))
+    number = number_of(request)
+    desk = room_of(request).desk(number)
     one = sewn_of(desk.derived, request.path_params["garment"])
     manner = words.paper_manner(desk.outfit.manner)
     placements = () if isinstance(one.placements, Missing) else one.placements
     table = table_of(one, placements)
     proven = one.judgement is not None and one.judgement.proven
-    search = laying_of(request).of(number_of(request), one.plan.name)
+    search = laying_of(request).of(number, one.plan.name)
     return framed(
         request,
         "lay/page.html",
@@ -45,7 +46,7 @@ def show(request: Request) -> Response:
         rests=[(in_words(rest, manner), use_of(rest)) for rest in table.left_over] if table and proven else [],
         proven=proven,
         searching=search is not None and not search.ended,
-        last_search=search.say if search else "",
+        last_search=search.say if search and search.revision == room_of(request).shelf.stands_at(number).id else "",
     )
 
 
