@@ -7,7 +7,7 @@ import shutil
 from pathlib import Path
 
 from lastlook import keep, outfit
-from lastlook.cli import told
+from lastlook.cli import serve, told
 
 HOME = "harbour-choir"
 
@@ -30,11 +30,14 @@ def run(args: argparse.Namespace) -> int:
     if folder is None:
         return 2
     derived = told.laid(outfit.derive(outfit.read(folder)))
+    keep.write_folder(derived.outfit.document, place)
     judged = outfit.verdict(derived)
     print(told.answers(judged, derived))
     for look in judged.last_looks:
         print("\n" + told.look(look, derived))
-    sheets = told.print_sheets(derived, judged, place / "sheets")
-    print(f"\nThe outfit is in {place.resolve()}, its sheets in {(place / 'sheets').resolve()}:")
-    print("\n".join(f"  {name}" for name in sheets))
-    return 0 if args.no_serve else told.serve(place)
+    sheets = place.with_name(place.name + "-sheets")
+    printed = told.print_sheets(derived, judged, sheets)
+    print(f"\nThe outfit is in {place.resolve()}.\nIts sheets are in {sheets.resolve()}:")
+    print("\n".join(f"  {name}" for name, _ in printed.files))
+    print("\n".join(f"  {sentence}" for sentence in printed.lacking))
+    return 0 if args.no_serve else serve.run(argparse.Namespace(outfit=place, shelf=None, port=None, no_browser=False))

@@ -5,7 +5,7 @@ from __future__ import annotations
 import sys
 from pathlib import Path
 
-from lastlook import keep, lay, outfit
+from lastlook import keep, lay, outfit, sheet
 from lastlook.finding import Finding, SourceText, say
 
 MOST_PASSES = 400
@@ -87,3 +87,12 @@ def source_of(finding: Finding, derived: outfit.Derived) -> SourceText | None:
     if finding.where.span is None:
         return None
     return next((one.reading.source for one in derived.knitted if finding in one.findings), None)
+
+
+def print_sheets(derived: outfit.Derived, judged: outfit.Verdict, place: Path) -> sheet.Printed:
+    """Write every sheet of an outfit into a folder, which is made if need be."""
+    printed = sheet.sheets_of(derived, judged)
+    place.mkdir(parents=True, exist_ok=True)
+    for name, data in printed.files:
+        (place / name).write_bytes(data)
+    return printed

@@ -31,6 +31,6 @@ def lay_again(one: Sewn, passes: int | None, may_go_on: Callable[[lay.Progress],
 def with_lay(folder: Document, one: Sewn, found: lay.Lay) -> Document:
     """Return the document with a proven lay written into it."""
     name = one.plan.lay or f"lays/{one.plan.name}.json"
-    placements = [lay.write_placement(place) for place in found.placements]
+    placements = [lay.placement_as_json(place) for place in found.placements]
     text = json.dumps({"placements": placements}, indent=1) + "\n"
     return change(folder.with_file(name, text.encode("utf-8")), [Edit(f"sewing.{one.plan.name}.lay", name)])

@@ -63,6 +63,8 @@ def stored(outfit: Outfit, plan: Sewing) -> tuple[lay.Placement, ...] | Missing:
     if text is None:
         return lack
     try:
-        return tuple(lay.read_placement(one) for one in json.loads(text)["placements"])
-    except (ValueError, KeyError, TypeError):
+        value = json.loads(text)
+    except ValueError:
         return lack
+    placements = lay.read_placements(value.get("placements") if isinstance(value, dict) else None)
+    return lack if placements is None else placements

@@ -15,8 +15,6 @@ KNITTING = ("leaflet", "size", "yarn", "swatch", "ease", "readings", "correction
 SEWING = ("kind", "cloth", "fold", "options", "alterations", "lay")
 MADE = ("garment", "piece", "rows", "rows_to_underarm", "cast_on", "stitches", "width", "length", "grams")
 FOLDS = ("none", "lengthwise", "both-selvedges-to-middle", "crosswise")
-COUNTED = ("gores", "pleats", "darts")
-"""Options of a draft that are counts, not lengths."""
 
 
 def read_knittings(facts: Table, manner: Manner, folder: Document, findings: list[Finding]) -> tuple[Knitting, ...]:
@@ -98,15 +96,14 @@ def read_sewings(facts: Table, manner: Manner, findings: list[Finding]) -> tuple
 
 
 def _options(facts: Table, units: Units, path: str, findings: list[Finding]) -> tuple[tuple[str, float], ...]:
-    out = []
-    for key in facts:
-        counted = key in COUNTED or isinstance(facts[key], int | float)
-        value = (
-            float(facts[key])
-            if counted and isinstance(facts[key], int | float)
-            else length_mm(facts, key, units, f"{path}options.", findings)
-        )
-        out += [] if value is None else [(key, value)]
+    """Read what a draft is told: counts as they are, lengths in mm under their name with `_mm`."""
+    out: list[tuple[str, float]] = []
+    for key, value in facts.items():
+        if isinstance(value, int | float):
+            out.append((key, float(value)))
+            continue
+        mm = length_mm(facts, key, units, f"{path}options.", findings)
+        out += [] if mm is None else [(f"{key}_mm", mm)]
     return tuple(out)
 
 
