@@ -15,7 +15,7 @@ def of(outfit: Outfit, at: str) -> list[tuple[str, str]]:
     out += [(one.name.replace("_", " ").capitalize(), sewing(at, one.name)) for one in outfit.sewings]
     many = len(outfit.sewings)
     out += [(_named("Cutting table", one.name, many), table(at, one.name)) for one in outfit.sewings]
-    out.append(("Last look", f"{at}/last-look"))
+    out += [("Last look", f"{at}/last-look"), ("Sheets", f"{at}/sheets")]
     out += [(_named("Needles", one.name, len(outfit.knittings)), needles(at, one.name)) for one in outfit.knittings]
     return out
 

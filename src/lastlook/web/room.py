@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from functools import cached_property
 from threading import RLock
 
-from lastlook import keep
+from lastlook import keep, sheet
 from lastlook.finding import Edit, Finding
 from lastlook.outfit import Derived, Document, Outfit, Verdict, change, derive, read, verdict
 
@@ -39,6 +39,11 @@ class Desk:
     def verdict(self) -> Verdict:
         """Return the three answers."""
         return verdict(self.derived)
+
+    @cached_property
+    def printed(self) -> sheet.Printed:
+        """Return every sheet as it would be printed now."""
+        return sheet.sheets_of(self.derived, self.verdict)
 
 
 class Room:

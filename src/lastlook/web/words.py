@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from lastlook import outfit
+from lastlook import outfit, sheet
 from lastlook.quantity import write_length
-from lastlook.sheet.manner import English, Hand, Manner
 
 
 def said_by(manner: outfit.Manner) -> Callable[[str], str]:
     """Return what puts a sentence of ours into this maker's English."""
-    return paper_manner(manner).say
+    english = sheet.English.BRITISH if manner.english.upper() == "UK" else sheet.English.US
+    return sheet.Manner(english).say
 
 
 def lengths(manner: outfit.Manner) -> Callable[[float], str]:
@@ -33,9 +33,3 @@ def chance(value: float | None) -> str:
     if tenths >= 10:
         return "better than 9 chances in 10"
     return f"about {tenths} chance{'s' if tenths > 1 else ''} in 10"
-
-
-def paper_manner(manner: outfit.Manner) -> Manner:
-    """Return how this maker wants her drawings."""
-    english = English.BRITISH if manner.english == "UK" else English.US
-    return Manner(english, manner.units, Hand.LEFT if manner.hand == "left" else Hand.RIGHT)

@@ -5,7 +5,7 @@ from collections.abc import Awaitable, Callable
 from starlette.requests import Request
 from starlette.responses import Response
 
-from lastlook.web.screen import last_look, lay, leaflet, outfit, paper, stock, wearer
+from lastlook.web.screen import last_look, lay, leaflet, outfit, paper, sheets, stock, wearer
 
 Act = Callable[[Request], Response | Awaitable[Response]]
 Screen = Callable[[Request], Response]
@@ -18,6 +18,8 @@ SCREENS: tuple[tuple[str, Screen], ...] = (
     ("/paper/{garment}", paper.show),
     ("/table/{garment}", lay.show),
     ("/table/{garment}/search", lay.watch),
+    ("/sheets", sheets.show),
+    ("/sheets/{name}", sheets.fetch),
     ("/last-look", last_look.show),
 )
 

@@ -8,16 +8,14 @@ from starlette.concurrency import run_in_threadpool
 from starlette.requests import Request
 from starlette.responses import JSONResponse, RedirectResponse, Response
 
-from lastlook import lay, outfit
+from lastlook import lay, outfit, sheet
 from lastlook.quantity import Missing
 from lastlook.sheet.cutting import in_words, use_of
-from lastlook.sheet.draw.table import draw_table
-from lastlook.sheet.svg import svg
 from lastlook.web import words
 from lastlook.web.laying import Laying
 from lastlook.web.page import framed, number_of, room_of
 from lastlook.web.screen.paper import sewn_of
-from lastlook.web.table import for_hands, table_of, times_of
+from lastlook.web.table import for_hands, on_table, times_of
 
 SEE_OTHER = 303
 MOST_PLACEMENTS = 500
@@ -28,9 +26,9 @@ def show(request: Request) -> Response:
     number = number_of(request)
     desk = room_of(request).desk(number)
     one = sewn_of(desk.derived, request.path_params["garment"])
-    manner = words.paper_manner(desk.outfit.manner)
+    manner = sheet.manner_of(desk.outfit)
     placements = () if isinstance(one.placements, Missing) else one.placements
-    table = table_of(one, placements)
+    table = on_table(one, placements)
     proven = one.judgement is not None and one.judgement.proven
     search = laying_of(request).of(number, one.plan.name)
     return framed(
@@ -39,7 +37,7 @@ def show(request: Request) -> Response:
         desk,
         one=one,
         table=table,
-        drawing=svg(draw_table(table, times_of(table), manner)).replace('role="img"', 'role="group"', 1)
+        drawing=sheet.svg(sheet.draw_table(table, times_of(table), manner)).replace('role="img"', 'role="group"', 1)
         if table
         else "",
         hands=for_hands(one, table, manner) if table else {},

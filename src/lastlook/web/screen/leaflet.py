@@ -5,7 +5,8 @@ from __future__ import annotations
 from starlette.requests import Request
 from starlette.responses import Response
 
-from lastlook import outfit
+from lastlook import outfit, sheet
+from lastlook.web import drawings
 from lastlook.web.page import framed, number_of, room_of
 from lastlook.web.proof import proof_of
 
@@ -14,7 +15,9 @@ def show(request: Request) -> Response:
     """Show a garment's leaflet with its margin."""
     desk = room_of(request).desk(number_of(request))
     one = garment_of(desk.derived, request.path_params["garment"])
-    return framed(request, "leaflet/page.html", desk, one=one, proof=proof_of(one.reading, one.findings), pictures=[])
+    proof = proof_of(one.reading, one.findings)
+    pictures = drawings.knitted(one, sheet.manner_of(desk.outfit))
+    return framed(request, "leaflet/page.html", desk, one=one, proof=proof, pictures=pictures)
 
 
 def garment_of(derived: outfit.Derived, name: str) -> outfit.Knitted:

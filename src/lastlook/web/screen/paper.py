@@ -7,10 +7,8 @@ from dataclasses import dataclass
 from starlette.requests import Request
 from starlette.responses import Response
 
-from lastlook import outfit, paper
-from lastlook.sheet.draw.paper import picture, quantity_words
-from lastlook.sheet.svg import svg
-from lastlook.web import words
+from lastlook import outfit, paper, sheet
+from lastlook.sheet.draw.paper import quantity_words
 from lastlook.web.page import framed, number_of, room_of
 
 TIMES = 0.16
@@ -43,12 +41,12 @@ def show(request: Request) -> Response:
     """Show a garment's pieces."""
     desk = room_of(request).desk(number_of(request))
     one = sewn_of(desk.derived, request.path_params["garment"])
-    manner = words.paper_manner(desk.outfit.manner)
+    manner = sheet.manner_of(desk.outfit)
     strips = [(alteration.piece, _strip(one, place)) for place, alteration in enumerate(one.plan.alterations)]
     pieces = [
         Shown(
             piece.name,
-            svg(picture((piece,), TIMES, manner)),
+            sheet.svg(sheet.picture((piece,), TIMES, manner)),
             quantity_words(piece),
             tuple(strip for name, strip in strips if name == piece.name),
         )
