@@ -11,7 +11,6 @@ from pathlib import Path
 
 import pytest
 import uvicorn
-from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import Browser, Page, sync_playwright
 
 from lastlook import keep, outfit, web
@@ -94,13 +93,3 @@ def serve(tmp_path: Path) -> Iterator[object]:
     for server, thread in running:
         server.should_exit = True
         thread.join(10)
-
-
-def barriers(page: Page) -> list[str]:
-    """Return what stands in the way of somebody who can't see or point, by axe's rules."""
-    found = Axe().run(page)
-    return [
-        f"{one['id']}: {one['help']}: {node['html'][:160]}"
-        for one in found.response["violations"]
-        for node in one["nodes"]
-    ]

@@ -47,6 +47,12 @@ class Knitting:
     corrections: tuple[tuple[str, str], ...] = ()
     ease: tuple[tuple[str, Ease], ...] = ()
     """By level: 'bust', 'upper arm'."""
+    place: tuple[tuple[str, int], ...] = ()
+    """Where the hands are: how many rows of each piece are done."""
+
+    def rows_done(self, piece: str) -> int:
+        """Return how many rows of a piece are done."""
+        return dict(self.place).get(piece, 0)
 
 
 @dataclass(frozen=True)

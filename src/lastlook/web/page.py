@@ -51,7 +51,8 @@ def framed(request: Request, template: str, desk: Desk, **facts: Any) -> Respons
     frame = {
         "number": number,
         "at": f"/outfit/{number}",
-        "here": request.url.path,
+        "path": request.url.path,
+        "here": request.url.path + (f"?{request.url.query}" if request.url.query else ""),
         "places": places.of(desk.outfit, f"/outfit/{number}"),
         "desk": desk,
         "verdict": desk.verdict,

@@ -11,7 +11,7 @@ from lastlook.outfit.written.document import Document
 from lastlook.outfit.written.table import Table, count, grams, length_mm, one_of, strangers, unread
 from lastlook.quantity import Units, Unread, read_length
 
-KNITTING = ("leaflet", "size", "yarn", "swatch", "ease", "readings", "corrections")
+KNITTING = ("leaflet", "size", "yarn", "swatch", "ease", "readings", "corrections", "place")
 SEWING = ("kind", "cloth", "fold", "options", "alterations", "lay")
 MADE = ("garment", "piece", "rows", "rows_to_underarm", "cast_on", "stitches", "width", "length", "grams")
 FOLDS = ("none", "lengthwise", "both-selvedges-to-middle", "crosswise")
@@ -44,7 +44,17 @@ def _knitting(name: str, entry: Any, manner: Manner, folder: Document, findings:
         readings=tuple((key, value) for key, value in readings.items() if isinstance(value, int)),
         corrections=tuple((str(key), str(value)) for key, value in dict(entry.get("corrections", {})).items()),
         ease=_ease(dict(entry.get("ease", {})), manner.units, path, findings),
+        place=_place(entry.get("place", {}), path, findings),
     )
+
+
+def _place(facts: Any, path: str, findings: list[Finding]) -> tuple[tuple[str, int], ...]:
+    """Read how many rows of each piece are done."""
+    if not isinstance(facts, dict):
+        findings.append(unread(path + "place", "Where the hands are can't be read.", "Write it like Back = 42."))
+        return ()
+    done = {str(piece): count(facts, piece, f"{path}place.", findings) for piece in facts}
+    return tuple((piece, rows) for piece, rows in done.items() if rows is not None)
 
 
 def _word(entry: Table, key: str) -> str | None:

@@ -1,0 +1,47 @@
+"""Beside the needles: the row lies across the screen as it hangs on the needle, and is marked when it is done."""
+
+from __future__ import annotations
+
+from starlette.requests import Request
+from starlette.responses import Response
+
+from lastlook import sheet
+from lastlook.knit import WorkedPiece, WorkedRow
+from lastlook.sheet.draw.needle import draw_row
+from lastlook.web.page import framed, number_of, room_of
+from lastlook.web.screen.leaflet import garment_of
+
+WIDE_MM = 240.0
+LATELY = 6
+"""Rows that are still shown once they are done."""
+
+
+def show(request: Request) -> Response:
+    """Show the row of one piece that is worked next."""
+    desk = room_of(request).desk(number_of(request))
+    one = garment_of(desk.derived, request.path_params["garment"])
+    piece = _chosen(one.pieces, request.query_params.get("piece"))
+    done = min(one.plan.rows_done(piece.name), len(piece.rows)) if piece else 0
+    row = piece.rows[done] if piece and done < len(piece.rows) else None
+    return framed(
+        request,
+        "needle/page.html",
+        desk,
+        one=one,
+        piece=piece,
+        done=done,
+        row=row,
+        drawing=sheet.svg(draw_row(row, WIDE_MM, sheet.manner_of(desk.outfit))) if row else "",
+        lately=_lately(piece, done),
+        ahead=piece.rows[done + 1] if piece and done + 1 < len(piece.rows) else None,
+    )
+
+
+def _chosen(pieces: tuple[WorkedPiece, ...], name: str | None) -> WorkedPiece | None:
+    """Return the piece asked for, else the first one."""
+    return next((piece for piece in pieces if piece.name == name), pieces[0] if pieces else None)
+
+
+def _lately(piece: WorkedPiece | None, done: int) -> tuple[WorkedRow, ...]:
+    """Return the rows done last, the newest first, as the fabric grows below the needle."""
+    return tuple(reversed(piece.rows[max(0, done - LATELY) : done])) if piece else ()
