@@ -85,7 +85,7 @@ def estimate(taken: Sequence[Measure], name: str) -> Measure | str:
     known = [one for one in taken if one.name in table.columns and one.name != name]
     outside = [one.name for one in known if not _is_inside(table.columns[one.name], one.mm.best)]
     if outside:
-        return f"The survey has nobody with such a {outside[0].replace('_', ' ')}, so it is not estimated."
+        return f"The survey has nobody with such a measure ({outside[0].replace('_', ' ')}), so it is not estimated."
     known = [one for one in known if one.origin in (Origin.MEASURED, Origin.PRINTED)]
     if not known:
         return ""

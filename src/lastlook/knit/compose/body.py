@@ -1,7 +1,8 @@
 """What a garment must know of the body: taken, estimated where the survey allows, or a length assumed and said so.
 
-Girths are never assumed. A length that the survey predicts badly is taken as its average woman's for the time
-being, with a finding that asks for it: a length is changed by a few rows, a girth by the whole garment.
+Girths of body and arm are never assumed. A length, or the neck, that the survey predicts badly is taken as its
+average woman's for the time being, with a finding that asks for it: it is changed by a few rows, a girth by the
+whole garment.
 """
 
 from __future__ import annotations
@@ -12,7 +13,12 @@ from lastlook import wearer
 from lastlook.finding import Certainty, Finding, Where
 from lastlook.quantity import Missing, Origin, Units, write_length
 
-AVERAGE_MM = {"back_waist_length": (367.0, 49.0), "scye_depth": (186.0, 28.0), "underarm_length": (443.0, 58.0)}
+AVERAGE_MM = {
+    "neck_base_girth": (346.0, 48.0),
+    "back_waist_length": (367.0, 49.0),
+    "scye_depth": (186.0, 28.0),
+    "underarm_length": (443.0, 58.0),
+}
 """Mean and 95 % reach of 2,208 women (US Army survey of 1988, `wearer/tables`)."""
 
 
@@ -37,8 +43,8 @@ class Body:
         found = wearer.measure(self.who, name)
         return None if isinstance(found, Missing) else self._noted(found)
 
-    def length(self, name: str) -> float:
-        """Return a length in mm, the survey's average where nothing better is known, and say so."""
+    def stand_in(self, name: str) -> float:
+        """Return a measure in mm, the survey's average where nothing better is known, and say so."""
         found = wearer.measure(self.who, name)
         if not isinstance(found, Missing):
             return self._noted(found)

@@ -56,8 +56,8 @@ def raglan_shape(body: Body, asked: Asked) -> RaglanShape | None:
     bust = body.girth("bust_girth")
     arm = body.girth("upper_arm_girth")
     wrist = _cuff_girth(body, asked)
-    neck = body.girth("neck_base_girth")
-    if bust is None or arm is None or wrist is None or neck is None:
+    neck = body.stand_in("neck_base_girth")
+    if bust is None or arm is None or wrist is None:
         return None
     finished = bust + asked.ease.aim_mm
     sleeve_top = SLEEVE_TOP_MM
@@ -96,7 +96,7 @@ def _armhole(body: Body, arm: float) -> float:
 
 def _side(body: Body, asked: Asked, armhole: float) -> float:
     below = asked.lengths_mm.get("below waist", HEM_BELOW_WAIST_MM)
-    return max(80.0, body.length("back_waist_length") + below - armhole)
+    return max(80.0, body.stand_in("back_waist_length") + below - armhole)
 
 
 def _hem(body: Body, asked: Asked, finished: float) -> float:
@@ -120,5 +120,5 @@ def _cuff_girth(body: Body, asked: Asked) -> float | None:
 
 def _sleeve_seam(body: Body, asked: Asked) -> float:
     """Return cuff to underarm: armpit to wrist less what the armhole hangs lower."""
-    inside = body.length("underarm_length") - ARMHOLE_EASE_MM / 2
+    inside = body.stand_in("underarm_length") - ARMHOLE_EASE_MM / 2
     return max(60.0, inside * SLEEVE_SHARE[asked.sleeve])
