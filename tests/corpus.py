@@ -51,10 +51,14 @@ def place(text: str, quote: str) -> tuple[int, int]:
     return found[0].span()
 
 
-def lines(text: str, quote: str) -> range:
-    """Return the lines that a quotation covers."""
-    start, end = place(text, quote)
-    return range(text.count("\n", 0, start) + 1, text.count("\n", 0, end) + 2)
+def lines(text: str, quote: str) -> set[int]:
+    """Return the lines that a quotation covers, wherever it stands."""
+    found = re.finditer(r"\s+".join(re.escape(word) for word in quote.split()), text)
+    return {line for one in found for line in range(_line(text, one.start()), _line(text, one.end()) + 1)}
+
+
+def _line(text: str, spot: int) -> int:
+    return text.count("\n", 0, spot) + 1
 
 
 def read(text: str) -> Json:
@@ -171,6 +175,8 @@ def _named(pieces: list[Json], name: str) -> list[Json]:
 
 def _ends(entry: Json, final: Json, number: int) -> bool:
     expected = final["stitches"][number]
+    if expected is None:
+        return True
     return entry["end"]["stitches"] == expected and entry["end"]["how"] in final["how"].split("|")
 
 
@@ -185,6 +191,8 @@ def _count(
     if check["kind"] == "sum":
         return
     spot, worked = lines(leaflet.text, check["at"]), check["worked"][number]
+    if worked is None:
+        return
     stated = check["stated"][number] if "stated" in check else None
     entries = [entry for piece in pieces for entry in piece["stated"] if entry["line"] in spot]
     if stated is not None and any(one["stated"] == stated and one["worked"] == worked for one in entries):
@@ -192,16 +200,17 @@ def _count(
     if check["kind"] != "stated" and any(worked in piece["stitches_after_row"] for piece in mine):
         return
     came = [(one["stated"], one["worked"]) for one in entries]
-    yield f"count: line {spot[0]}: {where}: {check['at']!r} is {worked}; {came} came"
+    yield f"count: line {min(spot)}: {where}: {check['at']!r} is {worked}; {came} came"
 
 
 def _mates(leaflet: Leaflet, got: Json, one: Json, number: int, label: str) -> Iterator[str]:
     for mate in leaflet.truth.get("mates", []):
         about = f"{label}: {mate['a']} and {mate['b']}, {mate['about']}"
         seams = [seam for seam in one["mates"] if _joins(seam, mate)]
+        meets = mate["meets"][number] if isinstance(mate["meets"], list) else mate["meets"]
         if not seams:
             yield f"mate: {about}: no such seam came"
-        elif any((seam["meets"] in MET) != mate["meets"] for seam in seams):
+        elif any((seam["meets"] in MET) != meets for seam in seams):
             yield f"mate: {about}: {[seam['meets'] for seam in seams]} came"
         elif "a_length" in mate and not any(_long(seam, mate, number) for seam in seams):
             came = [(seam["a_length"], seam["b_length"]) for seam in seams]
