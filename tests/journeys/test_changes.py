@@ -6,12 +6,13 @@ from collections.abc import Callable
 
 from playwright.sync_api import Page, expect
 
-from lastlook import keep, outfit, web
+from lastlook import keep, web
 from tests.journeys.conftest import Served
+from tests.journeys.harbour import harbour
 
 
 def test_a_changed_waist_changes_the_answer_and_comes_back(serve: Callable[..., Served], page: Page) -> None:
-    served = serve(outfit.demo())
+    served = serve(harbour())
     page.goto(served.url("/wearer"))
     row = page.locator("tr", has_text="Skirt at the waist")
     before = row.inner_text()
@@ -27,7 +28,7 @@ def test_a_changed_waist_changes_the_answer_and_comes_back(serve: Callable[..., 
 
 
 def test_undo_reaches_through_a_restart(serve: Callable[..., Served], page: Page) -> None:
-    served = serve(outfit.demo())
+    served = serve(harbour())
     page.goto(served.url("/wearer"))
     page.fill("#m-hip_girth", "38 in")
     page.press("#m-hip_girth", "Enter")
@@ -38,11 +39,11 @@ def test_undo_reaches_through_a_restart(serve: Callable[..., Served], page: Page
     page.goto(served.url(""))
     page.keyboard.press("Control+z")
     expect(page.locator("#undo")).to_be_disabled()
-    assert served.document() == outfit.demo()
+    assert served.document() == harbour()
 
 
 def test_what_can_t_be_read_stands_beside_its_field(serve: Callable[..., Served], page: Page) -> None:
-    served = serve(outfit.demo())
+    served = serve(harbour())
     page.goto(served.url("/wearer"))
     page.fill("#m-waist_girth", "5'13\"")
     page.press("#m-waist_girth", "Enter")
@@ -52,7 +53,7 @@ def test_what_can_t_be_read_stands_beside_its_field(serve: Callable[..., Served]
 
 
 def test_screens_work_without_scripts(serve: Callable[..., Served], page: Page) -> None:
-    served = serve(outfit.demo())
+    served = serve(harbour())
     context = page.context.browser.new_context(java_script_enabled=False)  # type: ignore[union-attr]
     plain = context.new_page()
     plain.goto(served.url("/wearer"))

@@ -7,9 +7,9 @@ from collections.abc import Callable
 import pytest
 from playwright.sync_api import Page
 
-from lastlook import outfit
 from tests.journeys.barriers import barriers
 from tests.journeys.conftest import Served
+from tests.journeys.harbour import harbour
 
 SCREENS = [
     "",
@@ -29,7 +29,7 @@ NEVER = ("worked piece", "finding", " mate ", "invalid", "error", "oops", "pleas
 @pytest.mark.parametrize("width", [1280, 390])
 @pytest.mark.parametrize("path", SCREENS)
 def test_a_screen_has_no_barrier(serve: Callable[..., Served], page: Page, path: str, width: int) -> None:
-    served = serve(outfit.demo())
+    served = serve(harbour())
     page.set_viewport_size({"width": width, "height": 844})
     page.goto(served.url(path))
     assert page.locator("h1").count() == 1
@@ -40,7 +40,7 @@ def test_a_screen_has_no_barrier(serve: Callable[..., Served], page: Page, path:
 
 
 def test_every_place_is_reached_from_the_first_page(serve: Callable[..., Served], page: Page) -> None:
-    served = serve(outfit.demo())
+    served = serve(harbour())
     page.goto(served.address)
     places = [one.get_attribute("href") for one in page.locator("nav a").all()]
     assert places == [served.url(path).removeprefix(served.address) for path in SCREENS]
@@ -50,7 +50,7 @@ def test_every_place_is_reached_from_the_first_page(serve: Callable[..., Served]
 
 
 def test_a_page_that_is_not_there_says_so(serve: Callable[..., Served], page: Page) -> None:
-    served = serve(outfit.demo())
+    served = serve(harbour())
     for path in ("/leaflet/balaclava", "/table/apron"):
         answer = page.request.get(served.url(path))
         assert answer.status == 404

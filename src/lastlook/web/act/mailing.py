@@ -16,13 +16,12 @@ SEE_OTHER = 303
 
 async def receive(request: Request) -> Response:
     """Take in a mailed outfit."""
-    form = await request.form()
-    mailed = form.get("mailed")
     room = room_of(request)
-    if not isinstance(mailed, UploadFile) or not mailed.filename:
-        return RedirectResponse("/", SEE_OTHER)
-    name = mailed.filename.rsplit("/")[-1].removesuffix(".zip")
-    data = await mailed.read()
+    async with request.form() as form:
+        mailed = form.get("mailed")
+        if not isinstance(mailed, UploadFile) or not mailed.filename:
+            return RedirectResponse("/shelf", SEE_OTHER)
+        name, data = mailed.filename.rsplit("/")[-1].removesuffix(".zip"), await mailed.read()
     kept = await run_in_threadpool(keep.receive, room.shelf, name, data, room.clock())
     if isinstance(kept, Finding):
         return bare("shelf/page.html", 422, outfits=room.shelf.outfits(), refusal=kept)
