@@ -21,6 +21,7 @@ from lastlook.sheet.cutting import headline, in_words, use_of
 from lastlook.sheet.knitting import gather
 from lastlook.sheet.knitting.piece_pages import row_words
 from lastlook.sheet.mark import Group, Item, Words
+from lastlook.sheet.pair import worn
 from lastlook.sheet.tile import Field, fields, window_of
 from tests.areas import sheet_samples
 
@@ -54,6 +55,10 @@ def _sheet(which: str, manner: sheet.Manner) -> sheet.Sheet:
         ends = ("Block to the measures of the drawing.", "Sew the raglan seams row for row.")
         knitting = sheet.Knitting("Harbour pullover", "Size 36", (piece,), sheet_samples.gauge(), facts, looks, ends)
         return sheet.booklet(knitting, manner)
+    if which == "pair":
+        a, b = sheet_samples.fronts()
+        both = sheet.Pair("Harbour cardigan", "Size 36", a, b, sheet_samples.gauge(), 350.0)
+        return sheet.pair(both, manner)
     if which == "last look":
         return sheet.last_look(sheet.Look("Harbour outfit", "for Nell", (sheet_samples.look(Step.CUT),)), manner)
     table = sheet_samples.table()
@@ -62,9 +67,16 @@ def _sheet(which: str, manner: sheet.Manner) -> sheet.Sheet:
 
 def _drawing(which: str, manner: sheet.Manner) -> sheet.Drawing:
     back = sheet_samples.back()
-    if which == "knitted":
+    if which in ("knitted", "blocking"):
         knitted = sheet.Knitted(back, sheet_samples.outline_of(back), sheet_samples.gauge())
-        return sheet.draw_knitted(knitted, 0.1, manner)
+        draw = sheet.draw_knitted if which == "knitted" else sheet.draw_blocking
+        return draw(knitted, 0.1, manner)
+    if which == "needle":
+        return sheet.draw_row(sheet_samples.fronts()[0].rows[86], 120.0, manner)
+    if which == "hoops":
+        return sheet.draw_hoops(sheet_samples.HOOPS, 0.1, manner)
+    if which == "overlay":
+        return sheet.draw_overlay(*sheet_samples.altered(), 0.1, manner)
     if which == "paper":
         return sheet.picture(sheet_samples.skirt()[:1], 0.1, manner)
     return sheet.draw_table(sheet_samples.table(), 0.05, manner)
@@ -116,6 +128,15 @@ def _rectangle(name: str, width: float, height: float) -> PaperPiece:
     return PaperPiece(name, sides, grain=((width / 2, height * 0.2), (width / 2, height * 0.8)))
 
 
+def _edges(given: str) -> str:
+    """Each line names a piece and the edge that is seen on that side from the right side of the fabric."""
+    out = []
+    for line in given.splitlines():
+        name, edge = line.split(": ")
+        out.append(f"{name}, {edge} as seen from the right side: {worn(name, edge)}")
+    return "\n".join(out)
+
+
 def _tiles(given: str) -> str:
     pieces, paper = [], sheet.Paper.A4
     for line in given.splitlines():
@@ -141,4 +162,4 @@ def _plan(field: Field) -> list[str]:
     return out
 
 
-PLANS: dict[str, Callable[[str], str]] = {"rows": _rows, "left over": _rests, "tiles": _tiles}
+PLANS: dict[str, Callable[[str], str]] = {"rows": _rows, "left over": _rests, "tiles": _tiles, "edges": _edges}

@@ -9,6 +9,7 @@ from lastlook.lay import Cloth, Fold, LeftOver, Placement
 from lastlook.outfit import LastLook, Step
 from lastlook.paper import Level, Notch, PaperPiece, SeamEdge, Use
 from lastlook.quantity import Gauge, Origin, gauge_of
+from lastlook.sheet.draw.hoops import Hoop
 from lastlook.sheet.draw.table import Laid, Table
 
 
@@ -86,6 +87,39 @@ def back() -> WorkedPiece:
 _LEANS = (("right", "left"), ("left", "right"))
 
 
+def fronts() -> tuple[WorkedPiece, WorkedPiece]:
+    """Return the two fronts of a cardigan, mirrored: a rib, a body, bind-offs a row apart, a raglan, a neck edge."""
+    return _front("Left Front", "right", 85), _front("Right Front", "left", 86)
+
+
+def _front(name: str, outer: str, bound: int) -> WorkedPiece:
+    """`outer` is the side edge; the underarm is bound off in row `bound`."""
+    rows: list[WorkedRow] = []
+    inner = "left" if outer == "right" else "right"
+    begin, end = ("K2, ssk, k to end.", "K to last 4 sts, k2tog, k2.")
+    while len(rows) < 120:
+        number = len(rows) + 1
+        side = Side.RIGHT if number % 2 else Side.WRONG
+        before = rows[-1].after if rows else 50
+        words, shapings = ("K." if side is Side.RIGHT else "P."), ()
+        if number <= 20:
+            words = "*K1, p1; rep from * to end."
+        elif number == bound:
+            words = f"Bind off 4 sts, {words.lower()[0]} to end."
+            shapings = (Shaping(Act.BIND_OFF, outer, 4),)
+        elif number > 86 and number % 2:
+            words = begin if outer == "right" else end
+            shapings = (Shaping(Act.DECREASE, outer, 1, 2, "left" if outer == "right" else "right"),)
+            if number % 6 == 3:
+                words = begin.replace("end", "last 4 sts, k2tog, k2")
+                shapings = (*shapings, Shaping(Act.DECREASE, inner, 1, 2))
+        after = before - sum(one.stitches for one in shapings)
+        structure = "rib 1x1" if number <= 20 else "stockinette"
+        row = WorkedRow(number, side, before, before, after, after, shapings, Span(0, 0), structure, words)
+        rows.append(row)
+    return WorkedPiece(name, None, 1, 50, tuple(rows), rows[-1].after, Ended.BOUND_OFF, (), (), (("underarm", 84),))
+
+
 def gauge() -> Gauge:
     """Return a measured gauge of 22 stitches and 30 rows."""
     return gauge_of(22, 30, Origin.MEASURED)
@@ -152,3 +186,15 @@ def table(fold: Fold = Fold.NONE) -> Table:
 def _laid(piece: PaperPiece, at: tuple[float, float], angle: float) -> Laid:
     outline = piece.cut_line.points(0.05)[:-1]
     return Laid(piece.name, Placement(piece.name, 1, *at, angle), outline, piece.grain, piece.fold)
+
+
+def altered() -> tuple[PaperPiece, PaperPiece]:
+    """Return the skirt's front before and after its waist was taken in."""
+    return _panel("Front", 178.0, 12.0), _panel("Front", 170.0, 20.0)
+
+
+HOOPS = (
+    Hoop("bust", 870.0, 960.0, 12.0),
+    Hoop("waist", 700.0, 690.0, 9.0),
+    Hoop("hip", 960.0, None, because="not known yet: no hip was measured"),
+)

@@ -1,13 +1,18 @@
 """Anything printed: values first, then bytes.
 
-*Sheets*: `booklet`, `cutting`, `tiles`, `last_look`, each a function from plain values to a `Sheet` of pages.
-*Drawings*: `draw_knitted`, `draw_table`, `picture` of paper pieces, for screens too. *Bytes*: `pdf`, `svg`.
+*Sheets*: `booklet`, `pair`, `cutting`, `tiles`, `last_look`, each from plain values to a `Sheet` of pages.
+*Drawings*, for screens too: `draw_knitted`, `draw_blocking`, `draw_row`, `draw_table`, `draw_hoops`, `draw_overlay`,
+`picture` of paper pieces. *Bytes*: `pdf`, `svg`. `sheets_of` gives every file of an outfit.
 """
 
 from lastlook.sheet.booklet import Knitting, ToKnit, booklet
 from lastlook.sheet.cutting import Cutting, cutting
+from lastlook.sheet.draw.blocking import draw_blocking
+from lastlook.sheet.draw.hoops import Hoop, draw_hoops
 from lastlook.sheet.draw.knitted import Knitted, draw_knitted
 from lastlook.sheet.draw.laid_out import table_of
+from lastlook.sheet.draw.needle import draw_row
+from lastlook.sheet.draw.overlay import Change, change_words, changes, draw_overlay
 from lastlook.sheet.draw.paper import picture
 from lastlook.sheet.draw.table import Laid, Table, draw_table
 from lastlook.sheet.last_look import Look, last_look
@@ -15,6 +20,7 @@ from lastlook.sheet.layout.page import Page, Paper, Sheet
 from lastlook.sheet.manner import English, Hand, Manner
 from lastlook.sheet.mark import Drawing
 from lastlook.sheet.outfit_sheets import Printed, gauge_words, manner_of, sheets_of
+from lastlook.sheet.pair import Pair, pair
 from lastlook.sheet.pdf import pdf
 from lastlook.sheet.svg import page_svg, svg
 from lastlook.sheet.tiles import Pattern, tiles
@@ -22,16 +28,19 @@ from lastlook.sheet.type import FONTS
 
 __all__ = [
     "FONTS",
+    "Change",
     "Cutting",
     "Drawing",
     "English",
     "Hand",
+    "Hoop",
     "Knitted",
     "Knitting",
     "Laid",
     "Look",
     "Manner",
     "Page",
+    "Pair",
     "Paper",
     "Pattern",
     "Printed",
@@ -39,13 +48,20 @@ __all__ = [
     "Table",
     "ToKnit",
     "booklet",
+    "change_words",
+    "changes",
     "cutting",
+    "draw_blocking",
+    "draw_hoops",
     "draw_knitted",
+    "draw_overlay",
+    "draw_row",
     "draw_table",
     "gauge_words",
     "last_look",
     "manner_of",
     "page_svg",
+    "pair",
     "pdf",
     "picture",
     "sheets_of",

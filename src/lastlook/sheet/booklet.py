@@ -1,7 +1,7 @@
 """The booklet of one garment's knitting in one size: last look, facts, drawings, every row.
 
-The words of the rows are as they were written for this maker's hand and English; the sheet adds its own in the
-same manner and changes none of theirs beyond the trade's two names for one thing.
+The words of the rows are as they were written for a right-handed knitter; the sheet changes none of them beyond the
+trade's two names for one thing. For a left-handed one they stay too, and the pieces come out mirrored.
 """
 
 from __future__ import annotations
@@ -12,12 +12,15 @@ from lastlook.geometry import Path
 from lastlook.knit import WorkedPiece
 from lastlook.outfit import LastLook, Step
 from lastlook.quantity import Gauge, Missing
+from lastlook.sheet.draw.blocking import draw_blocking
 from lastlook.sheet.draw.knitted import Knitted, draw_knitted, size_mm
 from lastlook.sheet.knitting import piece_blocks
+from lastlook.sheet.knitting.handed import outline_in, piece_in
 from lastlook.sheet.layout.flow import (
     BODY,
     CHAPTER,
     SECTION,
+    SMALL,
     TITLE,
     Block,
     beside,
@@ -29,12 +32,17 @@ from lastlook.sheet.layout.flow import (
 from lastlook.sheet.layout.frame import Framing
 from lastlook.sheet.layout.looks import look_blocks
 from lastlook.sheet.layout.page import Sheet
-from lastlook.sheet.manner import Manner
-from lastlook.sheet.mark import Align, Face, Group, Style, Words, shift
+from lastlook.sheet.manner import Hand, Manner
+from lastlook.sheet.mark import Align, Drawing, Face, Group, Style, Words, shift
 
 SCALES = (1 / 4, 1 / 5, 1 / 6, 1 / 8, 1 / 10, 1 / 12, 1 / 15, 1 / 20)
 LARGEST_MM = (92.0, 100.0)
 """A piece's drawing is at most so wide and so high."""
+LEFT_HANDED = (
+    "Left hand",
+    "Work every row from left to right. The pieces come out mirrored, and their names and drawings here are "
+    "already those of what you get: what the leaflet calls the left front is your right front.",
+)
 FACT_MM = 34.0
 MOST_KEPT = 10
 """Up to so many steps of making up stay on one page."""
@@ -67,6 +75,7 @@ class Knitting:
 
 def booklet(knitting: Knitting, manner: Manner) -> Sheet:
     """Return the booklet, page by page."""
+    knitting = _in_hand(knitting, manner)
     framing = Framing(knitting.title, knitting.size, manner)
     room = framing.room_mm[0]
     drawn = [_knitted(one, knitting.gauge) for one in knitting.pieces]
@@ -75,8 +84,17 @@ def booklet(knitting: Knitting, manner: Manner) -> Sheet:
     blocks += _all_pieces([one for one in drawn if one], room, manner)
     for one, picture in zip(knitting.pieces, drawn, strict=True):
         blocks += piece_blocks(one.piece, picture, times, room, manner)
-    blocks += _making_up(knitting, room, manner)
+    blocks += _making_up(knitting, [one for one in drawn if one], room, manner)
     return Sheet(f"{knitting.title}, {knitting.size}", pages(blocks, framing))
+
+
+def _in_hand(knitting: Knitting, manner: Manner) -> Knitting:
+    if manner.hand is Hand.RIGHT:
+        return knitting
+    pieces = tuple(
+        ToKnit(piece_in(one.piece, manner.hand), outline_in(one.outline, manner.hand)) for one in knitting.pieces
+    )
+    return replace(knitting, pieces=pieces, facts=(*knitting.facts, LEFT_HANDED))
 
 
 def scale_for(drawn: list[Knitted]) -> float:
@@ -116,29 +134,42 @@ def _all_pieces(drawn: list[Knitted], room: float, manner: Manner) -> list[Block
     if not drawn:
         return []
     times = scale_for(drawn) * 0.6
-    out = [heading("The pieces", room, SECTION)]
+    pictures = [(one.piece.name, draw_knitted(one, times, manner)) for one in drawn]
+    return [heading("The pieces", room, SECTION), *_shelves(pictures, room)]
+
+
+def _pinned(drawn: list[Knitted], room: float, manner: Manner) -> list[Block]:
+    """Return the pieces side by side with the measures to pin them out to."""
+    if not drawn:
+        return []
+    times = scale_for(drawn) * 0.75
+    pictures = [(one.piece.name, draw_blocking(one, times, manner)) for one in drawn]
+    said = paragraph("Ribs are not pinned out. Let the pieces dry before a pin is drawn.", room, SMALL)
+    return [heading("Pin out to these measures", room, SECTION), said, *_shelves(pictures, room)]
+
+
+def _shelves(pictures: list[tuple[str, Drawing]], room: float) -> list[Block]:
+    """Return drawings side by side with their names under them, feet level, as many on a shelf as it holds."""
+    out: list[Block] = []
     shelf: list[tuple[float, Block]] = []
     x = 0.0
-    for one in drawn:
-        wide, high = size_mm(one, times)
-        if shelf and x + wide > room:
+    for said, picture in pictures:
+        if shelf and x + picture.width_mm > room:
             out.append(_feet_level(shelf))
             shelf, x = [], 0.0
-        picture = draw_knitted(one, times, manner)
-        name = Words((wide / 2 + 10, high + 3), one.piece.name, Style(9, Face.HEAD), Align.MIDDLE)
-        shelf.append((x, Block(high + 6, (*picture.items, name))))
-        x += wide + 4
+        name = Words((picture.width_mm / 2, picture.height_mm + 3), said, Style(9, Face.HEAD), Align.MIDDLE)
+        shelf.append((x, Block(picture.height_mm + 6, (*picture.items, name))))
+        x += picture.width_mm + 4
     return [*out, _feet_level(shelf)]
 
 
 def _feet_level(shelf: list[tuple[float, Block]]) -> Block:
-
     tall = max(block.height_mm for _, block in shelf)
     lowered = [(x, Block(tall, (Group(block.items, shift(0, tall - block.height_mm)),))) for x, block in shelf]
     return beside(lowered)
 
 
-def _making_up(knitting: Knitting, room: float, manner: Manner) -> list[Block]:
+def _making_up(knitting: Knitting, drawn: list[Knitted], room: float, manner: Manner) -> list[Block]:
     if not knitting.making_up:
         return []
     title = heading("Making up", room, CHAPTER)
@@ -150,4 +181,11 @@ def _making_up(knitting: Knitting, room: float, manner: Manner) -> list[Block]:
     looks = [
         block for look in knitting.looks if look.before is Step.SEW_UP for block in look_blocks(look, room, manner)
     ]
-    return [space(4), *looks, title, *(replace(step, kept=together) for step in steps[:-1]), steps[-1]]
+    return [
+        space(4),
+        *looks,
+        *_pinned(drawn, room, manner),
+        title,
+        *(replace(step, kept=together) for step in steps[:-1]),
+        steps[-1],
+    ]

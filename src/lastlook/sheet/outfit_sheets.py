@@ -13,18 +13,23 @@ from lastlook.outfit import Step
 from lastlook.quantity import Gauge, Missing, Units, write_length
 from lastlook.sheet.booklet import Knitting, ToKnit, booklet
 from lastlook.sheet.cutting import Cutting, cutting
+from lastlook.sheet.draw.hoops import Hoop, draw_hoops
 from lastlook.sheet.draw.knitted import Knitted, draw_knitted
 from lastlook.sheet.draw.laid_out import table_of
 from lastlook.sheet.draw.paper import picture
 from lastlook.sheet.draw.table import draw_table
+from lastlook.sheet.knitting.handed import outline_in, piece_in
 from lastlook.sheet.last_look import Look, last_look
 from lastlook.sheet.layout.page import Paper
 from lastlook.sheet.manner import English, Hand, Manner
+from lastlook.sheet.pair import Pair, pair
 from lastlook.sheet.pdf import pdf
 from lastlook.sheet.svg import svg
 from lastlook.sheet.tiles import Pattern, tiles
 
 TENTH = 0.1
+HOOP = 0.12
+"""Scale of the hoops."""
 TABLE_MM = 240.0
 """How long the cutting table is drawn for a file of its own."""
 FOUR_INCHES = 1.016
@@ -58,6 +63,7 @@ def sheets_of(derived: outfit.Derived, judged: outfit.Verdict, paper: Paper | No
             lacking.append(plan)
             continue
         files.append((f"{_plain(one.plan.name)}-booklet.pdf", pdf(booklet(plan, manner))))
+        files += _pairs(plan, _plain(one.plan.name), manner)
         files += _knitted_drawings(plan, _plain(one.plan.name), manner)
     for sewn in derived.sewn:
         files += _paper(derived, sewn, manner)
@@ -66,6 +72,9 @@ def sheets_of(derived: outfit.Derived, judged: outfit.Verdict, paper: Paper | No
             lacking.append(found)
         else:
             files += found
+    levels = outfit.fit_table(derived)
+    if levels:
+        files.append(("fit.svg", svg(draw_hoops(tuple(map(_hoop, levels)), HOOP, manner)).encode()))
     looks = Look(derived.outfit.name, f"for {derived.outfit.wearer.name}", judged.last_looks)
     files.append(("last-look.pdf", pdf(last_look(looks, manner))))
     return Printed(tuple(files), tuple(lacking))
@@ -144,12 +153,43 @@ def _seams(one: outfit.Knitted) -> list[str]:
     return said
 
 
+def _pairs(plan: Knitting, name: str, manner: Manner) -> list[tuple[str, bytes]]:
+    """Return a sheet for every two pieces that may be worked side by side: fronts, sleeves."""
+    out = []
+    for a, b in pairs_of(tuple(one.piece for one in plan.pieces)):
+        both = pair(Pair(plan.title, plan.size, a, b, plan.gauge), manner)
+        out.append((f"{name}-{_plain(a.name)}-and-{_plain(b.name)}.pdf", pdf(both)))
+    return out
+
+
+def pairs_of(pieces: tuple[knit.WorkedPiece, ...]) -> list[tuple[knit.WorkedPiece, knit.WorkedPiece]]:
+    """Return the pieces that are each other's mirror by name, and those that are made twice."""
+    out = []
+    for piece in pieces:
+        if "left" in piece.name.lower():
+            mirrored = re.sub("left", "right", piece.name, flags=re.I).lower()
+            out += [(piece, other) for other in pieces if other.name.lower() == mirrored]
+        elif piece.make == 2:
+            out.append((replace(piece, name=f"First {piece.name}"), replace(piece, name=f"Second {piece.name}")))
+    return out
+
+
+def _hoop(level: outfit.Level) -> Hoop:
+    body = None if isinstance(level.body, Missing) else level.body.mm.best
+    gets = None if isinstance(level.gets, Missing) else level.gets
+    lack = next((one for one in (level.body, level.gets) if isinstance(one, Missing)), None)
+    because = f"not known yet: no {lack.what}" if lack else ""
+    name = f"{level.garment.capitalize()}, {level.name}"
+    return Hoop(name, body, gets.best if gets else None, gets.plus_minus if gets else 0.0, because)
+
+
 def _knitted_drawings(plan: Knitting, name: str, manner: Manner) -> list[tuple[str, bytes]]:
     out = []
     for one in plan.pieces:
         if one.outline is not None and plan.gauge is not None and not isinstance(plan.gauge.rows, Missing):
-            drawing = draw_knitted(Knitted(one.piece, one.outline, plan.gauge), TENTH, manner)
-            out.append((f"{name}-{_plain(one.piece.name)}.svg", svg(drawing).encode()))
+            piece, outline = piece_in(one.piece, manner.hand), outline_in(one.outline, manner.hand)
+            drawing = draw_knitted(Knitted(piece, outline or one.outline, plan.gauge), TENTH, manner)
+            out.append((f"{name}-{_plain(piece.name)}.svg", svg(drawing).encode()))
     return out
 
 

@@ -14,22 +14,22 @@ from lastlook.sheet.mark import INK, SHADE, Align, Face, Ink, Item, Stroke, Styl
 WIDE_MM = 8.0
 HIGH_MM = 5.4
 COUNT_MM = 3.3
+LAST_MM = 0.8
 NUMBER = Style(6, Face.TEXT)
 COUNT = Style(6.5, Face.BOLD)
 
 
-def boxes(rows: tuple[WorkedRow, ...], room_mm: float) -> Block:
-    """Return the boxes of these rows, as many a line as the room takes, in tens where it can be."""
+def boxes(rows: tuple[WorkedRow, ...], room_mm: float) -> list[Block]:
+    """Return the boxes of these rows, a ladder a block, in tens where the room lets it."""
     a_line = int(room_mm // WIDE_MM)
-    a_line = a_line // 10 * 10 if a_line >= 20 else a_line // 2 * 2
-    items: list[Item] = []
-    y = 0.0
-    for start in range(0, len(rows), max(1, a_line)):
-        some = rows[start : start + max(1, a_line)]
-        items += _ladder(some, y)
-        counted = any(row.after != row.before for row in some)
-        y += HIGH_MM + (COUNT_MM if counted else 0.9)
-    return Block(y + 0.8, tuple(items))
+    a_line = max(1, a_line // 10 * 10 if a_line >= 20 else a_line // 2 * 2)
+    ladders = [rows[start : start + a_line] for start in range(0, len(rows), a_line)]
+    return [_block(some, LAST_MM if some is ladders[-1] else 0.0) for some in ladders]
+
+
+def _block(rows: tuple[WorkedRow, ...], under_mm: float) -> Block:
+    counted = any(row.after != row.before for row in rows)
+    return Block(HIGH_MM + (COUNT_MM if counted else 0.9) + under_mm, tuple(_ladder(rows, 0.0)))
 
 
 def _ladder(rows: tuple[WorkedRow, ...], y: float) -> list[Item]:

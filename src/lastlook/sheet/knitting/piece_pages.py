@@ -29,7 +29,7 @@ def piece_blocks(
         if fresh != structure:
             out.append(heading(manner.say(fresh[:1].upper() + fresh[1:]), room_mm, SECTION))
             structure = fresh
-        out.append(_line(line, gauge, room_mm, manner))
+        out += _line(line, gauge, room_mm, manner)
     out.append(paragraph(manner.say(_ending(piece)), room_mm, Style(9, Face.BOLD)))
     return out
 
@@ -61,15 +61,16 @@ def _long(gauge: Gauge | None, rows: int, manner: Manner) -> str:
     return f", {write_length(length.best, manner.units)} long"
 
 
-def _line(line: RowLine, gauge: Gauge | None, room_mm: float, manner: Manner) -> Block:
+def _line(line: RowLine, gauge: Gauge | None, room_mm: float, manner: Manner) -> list[Block]:
     """One row: its box, its words, its count. A repeat: what comes again, then its ladder of boxes."""
     count = _count(line, gauge, room_mm, manner)
     if line.like is None:
         said = paragraph(manner.say(line.words), room_mm - WORDS_MM - COUNT_MM, BODY)
         whole = beside(((0.0, _box(line)), (WORDS_MM, said), (0.0, count)))
-        return Block(max(whole.height_mm, HIGH_MM + 1.2), whole.items)
-    said = paragraph(_again(line), room_mm - COUNT_MM, BODY)
-    return stacked((beside(((0.0, said), (0.0, count))), boxes(line.rows, room_mm)))
+        return [Block(max(whole.height_mm, HIGH_MM + 1.2), whole.items)]
+    said = paragraph(row_words(line), room_mm - COUNT_MM, BODY)
+    first, *more = boxes(line.rows, room_mm)
+    return [stacked((beside(((0.0, said), (0.0, count))), first)), *more]
 
 
 def _box(line: RowLine) -> Block:

@@ -5,10 +5,11 @@ A *block* is a strip of the page with a height; one that is *kept* stays on the 
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from lastlook.sheet.layout.frame import Framing, framed
+from lastlook.sheet.layout.frame import SIDE_MM, Framing, framed
 from lastlook.sheet.layout.page import Page
 from lastlook.sheet.mark import INK, PENCIL, Face, Group, Ink, Item, Style, Words, line, shift
 from lastlook.sheet.type import MM_PER_PT, wrap
@@ -83,10 +84,23 @@ def pencilled(block: Block) -> Block:
 
 def pages(blocks: Iterable[Block], framing: Framing) -> tuple[Page, ...]:
     """Fill the blocks into pages of that frame."""
-    filled = _filled(list(blocks), framing.room_mm[1])
+    wide, high = framing.room_mm
+    filled = _filled([part for block in blocks for part in _slices(block, wide, high)], high)
     return tuple(
         framed(framing, items, (number, len(filled)), label) for number, (items, label) in enumerate(filled, 1)
     )
+
+
+def _slices(block: Block, wide: float, high: float) -> list[Block]:
+    """Cut a block that is taller than a page into page-high strips, so that nothing of it is lost."""
+    if block.height_mm <= high:
+        return [block]
+    out = []
+    for number in range(math.ceil(block.height_mm / high)):
+        window = (-SIDE_MM, number * high, wide + 2 * SIDE_MM, min(high, block.height_mm - number * high))
+        strip = Group(block.items, shift(0, -number * high), clip=window)
+        out.append(Block(window[3], (strip,), False, block.new_page and not number, "" if number else block.label))
+    return out
 
 
 def _filled(blocks: list[Block], room: float) -> list[tuple[tuple[Item, ...], str]]:

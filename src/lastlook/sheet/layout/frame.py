@@ -65,6 +65,6 @@ def _foot(framing: Framing, place: tuple[int, int]) -> tuple[Item, ...]:
     return (
         line((SIDE_MM, y - 3.6), (width - SIDE_MM, y - 3.6), Ink(SOFT, 0.15)),
         Words((SIDE_MM, y), shortened(framing.title, FOOT, width / 2 - SIDE_MM - 16), FOOT),
-        Words((width / 2, y), framing.size, FOOT_BOLD, Align.MIDDLE),
+        Words((width / 2, y), shortened(framing.size, FOOT_BOLD, width / 3), FOOT_BOLD, Align.MIDDLE),
         Words((width - SIDE_MM, y), number, FOOT, Align.END),
     )

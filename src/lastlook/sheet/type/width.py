@@ -15,6 +15,8 @@ from lastlook.sheet.mark import Face, Style
 FONTS = Path(__file__).resolve().parent.parent / "fonts"
 MM_PER_PT = 25.4 / 72
 UNKNOWN = "?"
+STAND_INS = {"−": "–", "≤": "<=", "≥": ">=", "≈": "~", "→": "->", "←": "<-", "✓": "v", "″": "”", "′": "’"}
+"""What is set for signs that a face may lack."""
 
 
 @cache
@@ -34,6 +36,8 @@ def printable(text: str, face: Face) -> str:
     for sign in whole:
         if sign in table:
             out.append(sign)
+        elif sign in STAND_INS:
+            out.append(STAND_INS[sign])
         elif sign.isspace():
             out.append(" ")
         elif unicodedata.category(sign)[0] != "C":
