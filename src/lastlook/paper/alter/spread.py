@@ -40,19 +40,26 @@ class Spread:
                 "Spread at several lines, each a part of it.",
             )
         piece = _hinged(piece, self.hinge)
-        moving = [spot for spot in set(every_point(piece)) if self._moves(piece, spot)]
-        turn = math.degrees(self.by_mm / reach) * self._way(piece)
-        caught = [spot for spot in moving if not self._stays_beyond(spot, turn)]
+        slash = _slash(piece, self.hinge, self.opens)
+        still = slash.beside(_middle_of_fold(piece))
+        turn = math.degrees(self.by_mm / reach) * math.copysign(1.0, still)
+        moving = [
+            spot
+            for spot in set(every_point(piece))
+            if slash.beside(spot) * still < 0 and distance_mm(spot, self.hinge) > 1e-6
+        ]
+        moves = {spot: _swung(spot, self.hinge, turn) for spot in moving}
+        altered = reshape(piece, moves, dict.fromkeys(moving, turn))
+        after = _slash(altered, self.hinge, self.opens)
+        caught = [spot for spot, to in moves.items() if after.beside(to) * still >= 0]
         if caught:
             return refusal(
                 piece,
-                f"{piece.name} can't be closed by {mm(-self.by_mm)} there: a corner lies in the wedge.",
+                f"{piece.name} can't be spread by {mm(self.by_mm)} there: a corner would pass the cut.",
                 f"It lies at {caught[0][0]:.0f}, {caught[0][1]:.0f} mm.",
-                "Close less, or along another line.",
+                "Spread or close less, or along another line.",
             )
-        moves = {spot: self._swung(spot, turn) for spot in moving}
-        turns = dict.fromkeys(moving, turn)
-        return reshape(piece, moves, turns)
+        return altered
 
     def inverse(self, before: PaperPiece) -> Spread:
         """Return the change that takes this one back."""
@@ -63,34 +70,37 @@ class Spread:
         verb = "spread" if self.by_mm >= 0 else "close"
         return f"Slash {self.piece} and {verb} it by {mm(abs(self.by_mm))} at the open end."
 
-    def _way(self, piece: PaperPiece) -> float:
-        """Return 1 if the moving part swings to the left to open the cut, -1 to the right."""
-        return 1.0 if self._fold_side(piece) > 0 else -1.0
 
-    def _fold_side(self, piece: PaperPiece) -> float:
-        still = piece.fold or (piece.side("centre") or piece.sides[0]).path.segments[0]
-        spot = still[0] if isinstance(still, tuple) else still.start
-        end = still[1] if isinstance(still, tuple) else still.end
-        return self._beside(((spot[0] + end[0]) / 2, (spot[1] + end[1]) / 2))
+@dataclass(frozen=True)
+class _Slash:
+    """The line of the cut: ahead to where it opens; behind the hinge up the middle of a dart, or straight on."""
 
-    def _beside(self, spot: Point) -> float:
+    hinge: Point
+    ahead: Point
+    behind: Point
+
+    def beside(self, spot: Point) -> float:
         """Return a positive number for what lies to the right of the cut, seen from the hinge."""
-        along = direction(self.hinge, self.opens)
-        return (spot[0] - self.hinge[0]) * along[1] - (spot[1] - self.hinge[1]) * along[0]
+        x, y = spot[0] - self.hinge[0], spot[1] - self.hinge[1]
+        along = self.ahead if x * self.ahead[0] + y * self.ahead[1] >= 0 else self.behind
+        return x * along[1] - y * along[0]
 
-    def _moves(self, piece: PaperPiece, spot: Point) -> bool:
-        return self._beside(spot) * self._fold_side(piece) < 0 and distance_mm(spot, self.hinge) > 1e-6
 
-    def _stays_beyond(self, spot: Point, turn: float) -> bool:
-        """Whether a spot is still on its own side of the cut, or behind the hinge, once swung."""
-        to = self._swung(spot, turn)
-        ahead = direction(self.hinge, self.opens)
-        dot = (to[0] - self.hinge[0]) * ahead[0] + (to[1] - self.hinge[1]) * ahead[1]
-        return self._beside(to) * self._beside(spot) > 0 or dot < 0
+def _slash(piece: PaperPiece, hinge: Point, opens: Point) -> _Slash:
+    ahead = direction(hinge, opens)
+    dart = next((one for one in piece.darts if distance_mm(one.point, hinge) < ON_EDGE_MM), None)
+    return _Slash(hinge, ahead, direction(dart.middle, hinge) if dart else ahead)
 
-    def _swung(self, spot: Point, turn: float) -> Point:
-        x, y = turned((spot[0] - self.hinge[0], spot[1] - self.hinge[1]), turn)
-        return (self.hinge[0] + x, self.hinge[1] + y)
+
+def _middle_of_fold(piece: PaperPiece) -> Point:
+    """Return a place on the edge that stays: the fold, the centre, or the first edge."""
+    kept = piece.side(piece.fold_edge or "centre") or piece.sides[0]
+    return ((kept.start[0] + kept.end[0]) / 2, (kept.start[1] + kept.end[1]) / 2)
+
+
+def _swung(spot: Point, hinge: Point, turn: float) -> Point:
+    x, y = turned((spot[0] - hinge[0], spot[1] - hinge[1]), turn)
+    return (hinge[0] + x, hinge[1] + y)
 
 
 def _hinged(piece: PaperPiece, hinge: Point) -> PaperPiece:

@@ -58,8 +58,12 @@ def write_alteration(alteration: Alteration) -> dict[str, Any]:
     for field in fields(ALTERATIONS[kind]):
         value = getattr(alteration, field.name)
         if value is not None and (field.name == "piece" or value != field.default):
-            out[field.name] = list(value) if isinstance(value, tuple) else value
+            out[field.name] = _plain(value)
     return out
+
+
+def _plain(value: Any) -> Any:
+    return [_plain(one) for one in value] if isinstance(value, tuple) else value
 
 
 def read_alteration(table: Mapping[str, Any], fact: str | None = None) -> Alteration | Finding:
@@ -110,7 +114,17 @@ def _value(name: str, value: Any) -> Any:
         return _length(value)
     if name in ("hinge", "opens", "first", "second", "point", "slants_deg"):
         return _pair(value)
+    if name == "places":
+        return _pairs(value)
     return value if isinstance(value, str) else Unread(str(value), f"“{value}” is no name.", "Write a name.")
+
+
+def _pairs(value: Any) -> tuple[tuple[float, float], ...] | Unread:
+    pairs = [_pair(one) for one in value] if isinstance(value, list | tuple) else []
+    good = tuple(one for one in pairs if not isinstance(one, Unread))
+    if len(good) == len(pairs) and len(good) in (0, 8):
+        return good
+    return Unread(str(value), "A split is written with eight places.", "Leave them out for an even split.")
 
 
 def _length(value: Any) -> float | Unread:

@@ -21,6 +21,8 @@ class DartSplit:
     dart: int = 1
     apart_mm: float = 40.0
     """From the middle of one mouth to the middle of the other."""
+    places: tuple[Point, ...] = ()
+    """Exactly where: first end, point and second end of each dart, then the two handles of the edge between them."""
     on: bool = True
 
     def apply(self, piece: PaperPiece) -> PaperPiece | Finding:
@@ -28,6 +30,8 @@ class DartSplit:
         spot = found(piece, self.dart)
         if spot is None:
             return no_dart(piece, self.dart)
+        if self.places:
+            return _two(piece, spot, self.places)
         dart, half = spot.dart, self.apart_mm / 2
         room = min(spot.before.length_mm(), spot.after.length_mm()) - LEAST_PART_MM
         if half - dart.intake_mm / 4 > room or self.apart_mm < dart.intake_mm / 2 + LEAST_PART_MM:
@@ -38,7 +42,7 @@ class DartSplit:
                 "Set the two closer together, or further apart than half the intake.",
                 dart.edge,
             )
-        return _two(piece, spot, self.apart_mm)
+        return _two(piece, spot, _places(spot, self.apart_mm))
 
     def inverse(self, before: PaperPiece) -> DartJoin:
         """Return the change that takes this one back."""
@@ -66,42 +70,62 @@ class DartJoin:
         if inner.side.name != outer.side.name:
             return no_dart(piece, self.dart + 1)
         first, second = (outer, inner) if outer.index < inner.index else (inner, outer)
+        if len(first.after.segments) != 1 or not isinstance(first.after.segments[0], Cubic):
+            return refusal(
+                piece,
+                f"Darts {self.dart} and {self.dart + 1} of {piece.name} can't be joined.",
+                "The edge between them has corners of its own, which would be lost.",
+                "Remove one and widen the other.",
+                first.dart.edge,
+            )
         return _one(piece, first, second)
 
     def inverse(self, before: PaperPiece) -> DartSplit:
         """Return the change that takes this one back."""
         inner, outer = found(before, self.dart), found(before, self.dart + 1)
-        apart = distance_mm(inner.dart.middle, outer.dart.middle) if inner and outer else 40.0
-        return DartSplit(self.piece, self.dart, apart)
+        if inner is None or outer is None:
+            return DartSplit(self.piece, self.dart)
+        first, second = (outer, inner) if outer.index < inner.index else (inner, outer)
+        bridge = first.after.segments[0]
+        handles = (bridge.out, bridge.into) if isinstance(bridge, Cubic) else ()
+        places = tuple(spot for one in (first.dart, second.dart) for spot in (one.first, one.point, one.second))
+        return DartSplit(self.piece, self.dart, places=(*places, *handles))
 
     def say(self) -> str:
         """Return it in a maker's words."""
         return f"Join darts {self.dart} and {self.dart + 1} of {self.piece} into one."
 
 
-def _two(piece: PaperPiece, spot: Found, apart_mm: float) -> PaperPiece:
-    """Narrow and move the dart to the place of the first, and set its twin beside it."""
+def _places(spot: Found, apart_mm: float) -> tuple[Point, ...]:
+    """Return where the two darts of a split lie: half the intake each, on the old mouth, as long as before."""
     dart = spot.dart
     along = direction(dart.first, dart.second)
     quarter, half = dart.intake_mm / 4, apart_mm / 2
-    middle, point = dart.middle, dart.point
+    places: list[Point] = []
+    for sign in (-1, 1):
+        middle, point = _off(dart.middle, along, sign * half), _off(dart.point, along, sign * half)
+        places += [_off(middle, along, -quarter), point, _off(middle, along, quarter)]
+    leaves = turned(direction(places[2], places[1]), -90)
+    arrives = turned(direction(places[3], places[4]), -90)
+    reach = distance_mm(places[2], places[3]) / 3
+    return (*places, _off(places[2], leaves, reach), _off(places[3], arrives, -reach))
 
-    def spot_of(sign: int, leg: int) -> Point:
-        return _off(middle, along, sign * half + leg * quarter)
 
-    points = (_off(point, along, -half), _off(point, along, half))
-    moves = {dart.first: spot_of(-1, -1), dart.second: spot_of(1, 1)}
-    side = spot.side
+def _two(piece: PaperPiece, spot: Found, places: tuple[Point, ...]) -> PaperPiece:
+    """Send the outer legs to their places and set the edge between the two darts."""
+    dart, side, at = spot.dart, spot.side, spot.index
+    first, second = places[0], places[5]
+    moves = {dart.first: first, dart.second: second}
     turns = {
-        dart.first: _turn(dart.first, point, spot_of(-1, -1), points[0]),
-        dart.second: _turn(dart.second, point, spot_of(1, 1), points[1]),
+        dart.first: _turn(dart.first, dart.point, first, places[1]),
+        dart.second: _turn(dart.second, dart.point, second, places[4]),
     }
     moved = reshape(piece, moves, turns)
     fresh = moved.side(side.name) or side
-    between_them = _bridge(spot_of(-1, 1), points[0], spot_of(1, -1), points[1])
-    at = spot.index
-    parts = (*fresh.parts[: at + 1], between_them, *fresh.parts[at + 1 :])
-    return with_side(moved, replace(fresh, parts=parts, points=(*side.points[:at], *points, *side.points[at + 1 :])))
+    bridge = Path((Cubic(places[2], places[6], places[7], places[3]),))
+    parts = (*fresh.parts[: at + 1], bridge, *fresh.parts[at + 1 :])
+    points = (*side.points[:at], places[1], places[4], *side.points[at + 1 :])
+    return with_side(moved, replace(fresh, parts=parts, points=points))
 
 
 def _one(piece: PaperPiece, first: Found, second: Found) -> PaperPiece:
@@ -124,13 +148,6 @@ def _one(piece: PaperPiece, first: Found, second: Found) -> PaperPiece:
     parts = (*fresh.parts[: at + 1], *fresh.parts[at + 2 :])
     points = (*first.side.points[:at], point, *first.side.points[at + 2 :])
     return with_side(moved, replace(fresh, parts=parts, points=points))
-
-
-def _bridge(start: Point, start_point: Point, end: Point, end_point: Point) -> Path:
-    """Return the stretch of edge between two darts, square to their legs."""
-    leaves, arrives = turned(direction(start, start_point), -90), turned(direction(end, end_point), -90)
-    reach = distance_mm(start, end) / 3
-    return Path((Cubic(start, _off(start, leaves, reach), _off(end, arrives, -reach), end),))
 
 
 def _turn(a: Point, b: Point, to_a: Point, to_b: Point) -> float:
