@@ -30,6 +30,14 @@ class Body:
     estimated: list[wearer.Measure] = field(default_factory=list)
     findings: list[Finding] = field(default_factory=list)
 
+    def measured(self, name: str) -> float | None:
+        """Return a measure that must have been taken, in mm; None, with a finding, where it was not."""
+        taken = self.who.taken(name)
+        if taken is None:
+            self.findings.append(_missing(name, Missing(wearer.NAMES[name].words, wearer.NAMES[name].take)))
+            return None
+        return taken.mm.best
+
     def girth(self, name: str) -> float | None:
         """Return a girth in mm; None, with a finding, where it is neither taken nor well predicted."""
         found = wearer.measure(self.who, name)

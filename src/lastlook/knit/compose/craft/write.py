@@ -72,7 +72,7 @@ def _is_slow(rows: Sequence[WorkedRow], first: int) -> bool:
     acts = {one.act for one in row.shapings}
     if acts == {Act.INCREASE}:
         return True
-    following = next((spot for spot in range(first + 1, len(rows)) if rows[spot].shapings), first + 99)
+    following = next((spot for spot in range(first + 1, len(rows)) if rows[spot].shapings), first)
     return acts == {Act.DECREASE} and following - first > LONGEST_LIST
 
 

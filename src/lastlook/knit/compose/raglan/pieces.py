@@ -10,6 +10,7 @@ from collections.abc import Sequence
 
 from lastlook.knit.compose.asked import Asked
 from lastlook.knit.compose.craft.evenly import intervals, left_over_rows
+from lastlook.knit.compose.craft.ladder import slope
 from lastlook.knit.compose.craft.needle import Needle, bind_off, dec, inc
 from lastlook.knit.compose.raglan.counts import RaglanCounts
 from lastlook.knit.worked import Act, Ended, Shaping, WorkedPiece
@@ -26,9 +27,9 @@ def raglan_pieces(counts: RaglanCounts, asked: Asked) -> tuple[WorkedPiece, ...]
     back = _back(counts, edging)
     sleeves = () if asked.sleeve == "none" else (_sleeve(counts, edging),)
     if asked.opening == "cardigan":
-        fronts = (_half_front(counts, edging, "left"), _half_front(counts, edging, "right"))
+        fronts = (_half_front(counts, asked, "left"), _half_front(counts, asked, "right"))
         return (back, *fronts, *sleeves)
-    return (back, *_front(counts, edging), *sleeves)
+    return (back, *_front(counts, asked), *sleeves)
 
 
 def raglan_mates(counts: RaglanCounts, asked: Asked) -> tuple[Mate, ...]:
@@ -100,9 +101,9 @@ def _sleeve(counts: RaglanCounts, edging: str) -> WorkedPiece:
     return needle.off("Sleeves", Ended.BOUND_OFF, edges, make=2)
 
 
-def _front(counts: RaglanCounts, edging: str) -> tuple[WorkedPiece, ...]:
+def _front(counts: RaglanCounts, asked: Asked) -> tuple[WorkedPiece, ...]:
     """Work the front of a pullover up to the neck, and the two sides above it."""
-    needle = _lower(counts, edging, counts.hem, ("left", "right"))
+    needle = _lower(counts, asked.edging.structure, counts.hem, ("left", "right"))
     _underarms(needle, counts.underarm)
     takes = counts.body_slope.takes
     start = counts.raglan_rows - counts.neck_rows
@@ -111,19 +112,20 @@ def _front(counts: RaglanCounts, edging: str) -> tuple[WorkedPiece, ...]:
     edges = [*_side_edges("Front", counts), *_raglan_edges("Front", counts, ("left", "right"))]
     whole = needle.off("Front", Ended.OPEN, edges)
     side = (needle.stitches - counts.neck_center) // 2
-    first = _neck_side("right", side, takes[start:], counts)
-    second = _neck_side("left", side, takes[start:], counts)
+    neck = _neck_takes(counts, asked.neck, 2)
+    first = _neck_side("right", side, takes[start:], neck)
+    second = _neck_side("left", side, takes[start:], neck)
     return whole, first, second
 
 
-def _neck_side(arm: str, stitches: int, takes: Sequence[int], counts: RaglanCounts) -> WorkedPiece:
+def _neck_side(arm: str, stitches: int, takes: Sequence[int], neck: Sequence[int]) -> WorkedPiece:
     """Work one side of the front neck: its arm edge as the raglan goes on, its neck edge from the next
     right-side row.
 
     `arm` is where the arm edge lies in the fabric seen from its right side.
     """
     needle = Needle(stitches)
-    _arm_and_neck(needle, arm, takes, counts.neck_decreases, 2)
+    _arm_and_neck(needle, arm, takes, neck)
     name = "Front, left side" if arm == "right" else "Front, right side"
     piece = needle.off(name, Ended.FASTENED_OFF)
     return WorkedPiece(
@@ -140,10 +142,10 @@ def _neck_side(arm: str, stitches: int, takes: Sequence[int], counts: RaglanCoun
     )
 
 
-def _half_front(counts: RaglanCounts, edging: str, hand: str) -> WorkedPiece:
+def _half_front(counts: RaglanCounts, asked: Asked, hand: str) -> WorkedPiece:
     """Work one front of a cardigan; `hand` is the wearer's, the arm edge lies on the other side of the fabric."""
     arm, name = HANDS[hand], f"{hand.title()} Front"
-    needle = _lower(counts, edging, counts.front_hem, (arm,))
+    needle = _lower(counts, asked.edging.structure, counts.front_hem, (arm,))
     if arm == "left":
         needle.row(PLAIN)
     needle.row(PLAIN, (bind_off(arm, counts.underarm),))
@@ -160,7 +162,7 @@ def _half_front(counts: RaglanCounts, edging: str, hand: str) -> WorkedPiece:
         if number == row_of_bind_off:
             needle.mark("neck")
         needle.row(PLAIN, shapings)
-    _arm_and_neck(needle, arm, takes[start:], counts.neck_decreases, 0)
+    _arm_and_neck(needle, arm, takes[start:], _neck_takes(counts, asked.neck, 0))
     edges = [
         Edge(EdgeName(name, f"{hand} side"), rows=counts.side_rows),
         *_raglan_edges(name, counts, (hand,)),
@@ -170,15 +172,21 @@ def _half_front(counts: RaglanCounts, edging: str, hand: str) -> WorkedPiece:
     return needle.off(name, Ended.FASTENED_OFF, edges)
 
 
-def _arm_and_neck(needle: Needle, arm: str, takes: Sequence[int], neck_decreases: int, neck_from: int) -> None:
-    """Decrease at the arm edge as told and at the neck edge on right-side rows until those are spent."""
+def _neck_takes(counts: RaglanCounts, neck: str, first: int) -> tuple[int, ...]:
+    """Return what the neck edge loses in each row from its start: at once in a round neck, evenly in a V."""
+    rows, decreases = counts.neck_rows - first, counts.neck_decreases
+    spread = slope(decreases, rows) if neck == "v" else None
+    takes = spread.takes if spread else (1, 0) * decreases + (0,) * (rows - 2 * decreases)
+    return (0,) * first + takes
+
+
+def _arm_and_neck(needle: Needle, arm: str, takes: Sequence[int], neck_takes: Sequence[int]) -> None:
+    """Decrease at the arm edge and at the neck edge as told, and end on one stitch."""
     neck = HANDS[arm]
-    done = 0
-    for number, take in enumerate(takes):
+    for take, neck_take in zip(takes, neck_takes, strict=True):
         shapings = list(_takes(arm, take, needle.stitches))
-        if number % 2 == 0 and number >= neck_from and done < neck_decreases:
-            shapings.append(dec(neck, 1, 0))
-            done += 1
+        if neck_take:
+            shapings.append(dec(neck, neck_take, 0))
         needle.row(PLAIN, shapings)
     needle.row(PLAIN, (Shaping(Act.DECREASE, "inside", needle.stitches - 1),))
 

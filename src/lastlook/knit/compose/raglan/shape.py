@@ -53,7 +53,7 @@ class RaglanShape:
 
 def raglan_shape(body: Body, asked: Asked) -> RaglanShape | None:
     """Return the shape wanted; None, with findings in `body`, where a girth is missing."""
-    bust = body.girth("bust_girth")
+    bust = body.measured("bust_girth")
     arm = body.girth("upper_arm_girth")
     wrist = _cuff_girth(body, asked)
     neck = body.stand_in("neck_base_girth")
@@ -100,11 +100,14 @@ def _side(body: Body, asked: Asked, armhole: float) -> float:
 
 
 def _hem(body: Body, asked: Asked, finished: float) -> float:
-    """Return the girth at the hem: the body's there and the same ease, where waist and hip are known."""
-    waist, hip, drop = (body.maybe(name) for name in ("waist_girth", "hip_girth", "waist_to_hip"))
+    """Return the girth at the hem: the body's there and the same ease; as at the bust where that is not known."""
+    drop = body.maybe("waist_to_hip")
+    if drop is None:
+        return finished
+    waist, hip = body.maybe("waist_girth"), body.maybe("hip_girth")
     if waist is None or hip is None:
         return finished
-    share = min(1.0, asked.lengths_mm.get("below waist", HEM_BELOW_WAIST_MM) / (drop or 200.0))
+    share = min(1.0, asked.lengths_mm.get("below waist", HEM_BELOW_WAIST_MM) / drop)
     there = waist + (hip - waist) * share + asked.ease.aim_mm
     return min(max(there, finished * 0.85), finished * 1.25)
 
