@@ -19,6 +19,8 @@ from lastlook.lay.clash.job import Job, Variant
 from lastlook.lay.cloth import Cloth
 
 BLOCKED = np.float32(1e9)
+POWER = 1.0
+DEEP_MM = 50.0
 Depths = NDArray[np.float32]
 
 
@@ -165,7 +167,8 @@ class Board:
         start = base + first * np.array(self.step)
         size = (int(last[0] - first[0] + 1), int(last[1] - first[1] + 1))
         within = raster.inside(shapes, (float(start[0]), float(start[1])), self.step, size, self.slack_mm)
-        depths = raster.depth(within, self.step)
+        depths = (raster.depth(within, self.step) / DEEP_MM) ** POWER * DEEP_MM
+        depths = depths.astype(np.float32)
         return Table((int(first[0]), int(first[1])), depths)
 
     def planes(self, a: int, b: int) -> Planes:

