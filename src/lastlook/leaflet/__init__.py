@@ -1,1 +1,14 @@
-"""Printed text to instructions, in every reading that makes sense."""
+"""A printed knitting pattern as text, and the instructions it holds, each with its words."""
+
+from lastlook.leaflet import instruction
+from lastlook.leaflet.canon import Canon, Lexeme, canon
+from lastlook.leaflet.leaflet import Leaflet, Part
+from lastlook.leaflet.read import read
+from lastlook.leaflet.sizelist import Figure, read_values, write_values
+from lastlook.leaflet.tokens import Token, tokens
+from lastlook.leaflet.vocabulary import vocabulary
+
+__all__ = [
+    "Canon", "Figure", "Leaflet", "Lexeme", "Part", "Token", "canon", "instruction", "read", "read_values", "tokens",
+    "vocabulary", "write_values",
+]  # fmt: skip

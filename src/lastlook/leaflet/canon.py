@@ -1,0 +1,289 @@
+"""The text in the trade's canonical words, each tied to the words as they were typed.
+
+A *lexeme* is one or more tokens with one canonical spelling. Numbers stand in angle brackets, one value or one
+for each size: `<34|36|38>`. Noise such as articles is left out of the canonical text and stays in the source.
+"""
+
+from __future__ import annotations
+
+from bisect import bisect_left, bisect_right
+from dataclasses import dataclass
+from functools import cached_property
+
+from lastlook.finding import Span
+from lastlook.leaflet.sizelist import size_list, write_values
+from lastlook.leaflet.tokens import Sort, Token, number, special, tokens
+from lastlook.leaflet.vocabulary import Vocabulary
+
+PHRASES: dict[tuple[str, ...], str] = {
+    ("bind", "off"): "bo", ("binding", "off"): "bo", ("bound", "off"): "bo", ("cast", "off"): "bo",
+    ("casting", "off"): "bo", ("bind", "down"): "bo", ("cast", "on"): "co", ("casting", "on"): "co",
+    ("bound-off",): "bo", ("cast-off",): "bo", ("cast-on",): "co", ("bind-off",): "bo",
+    ("stocking", "st"): "stst", ("stockinette", "st"): "stst", ("stockinet", "st"): "stst",
+    ("stocking", "web"): "stst", ("stockinette",): "stst", ("stockinet",): "stst", ("reverse", "stst"): "revstst",
+    ("rev", "stst"): "revstst",
+    ("garter", "st"): "garter", ("garter",): "garter", ("moss", "st"): "moss", ("seed", "st"): "moss",
+    ("seed",): "moss", ("moss",): "moss", ("rice", "st"): "moss", ("double", "moss"): "dmoss",
+    ("right", "side"): "rs", ("wrong", "side"): "ws", ("right", "sides"): "rs", ("wrong", "sides"): "ws",
+    ("pick", "up"): "pu", ("picking", "up"): "pu", ("picked", "up"): "pu", ("take", "up"): "pu", ("taking", "up"): "pu",
+    ("knit", "up"): "pu",
+    ("yarn", "fwd"): "yo", ("yarn", "over"): "yo", ("yarn", "round", "needle"): "yo", ("yarn", "on", "needle"): "yo",
+    ("yarn", "around", "needle"): "yo", ("yarn", "over", "needle"): "yo", ("yarn", "fwd", "and", "over", "needle"): "yo",
+    ("at", "same", "time"): "sametime", ("at", "same", "x"): "sametime",
+    ("as", "before"): "asbefore", ("in", "all"): "in-all", ("altogether",): "in-all",
+    ("single", "crochet"): "sc", ("double", "crochet"): "dc", ("half", "double", "crochet"): "hdc",
+    ("cable", "needle"): "cn", ("dp", "needle"): "cn", ("double", "pointed", "needle"): "dpn",
+    ("st", "hold"): "hold", ("safety", "pin"): "hold", ("safety", "needle"): "hold", ("spare", "needle"): "hold",
+    ("spare", "hold"): "hold", ("length", "of", "yarn"): "hold", ("piece", "of", "yarn"): "hold",
+    ("spare", "yarn"): "hold", ("stitch", "hold"): "hold",
+}  # fmt: skip
+_BY_FIRST: dict[str, list[tuple[tuple[str, ...], str]]] = {}
+for _words, _name in sorted(PHRASES.items(), key=lambda pair: -len(pair[0])):
+    _BY_FIRST.setdefault(_words[0], []).append((_words, _name))
+
+
+@dataclass(frozen=True)
+class Lexeme:
+    """A canonical word with the stretch of the source it stands for."""
+
+    canon: str
+    start: int
+    end: int
+    capital: bool = False
+    tight: bool = False
+    """Whether it follows the word before it without a space."""
+    figures: tuple[float, ...] = ()
+
+
+@dataclass(frozen=True)
+class Canon:
+    """The canonical text of a stretch, with the way back to the source."""
+
+    lexemes: tuple[Lexeme, ...]
+
+    @cached_property
+    def text(self) -> str:
+        """Return the canonical words, one space between."""
+        return " ".join(one.canon for one in self.lexemes)
+
+    @cached_property
+    def _starts(self) -> list[int]:
+        out, spot = [], 0
+        for one in self.lexemes:
+            out.append(spot)
+            spot += len(one.canon) + 1
+        return out
+
+    def span(self, start: int, end: int) -> Span:
+        """Return the source span of a stretch of the canonical text."""
+        if not self.lexemes:
+            return Span(0, 0)
+        first = max(0, bisect_right(self._starts, start) - 1)
+        last = max(first, bisect_left(self._starts, end) - 1)
+        while last > first and self.lexemes[last].canon in _EDGES:
+            last -= 1
+        return Span(self.lexemes[first].start, self.lexemes[last].end)
+
+
+_EDGES = frozenset({",", ";", ".", ":", "--", "and", "-"})
+
+
+def canon(text: str, start: int, end: int, words: Vocabulary, sizes: int) -> Canon:
+    """Return a stretch of the source in canonical words; `sizes` is how many the leaflet has, 0 if unknown."""
+    raw = [_lexeme(token, before, words) for before, token in _pairs(_mended(tokens(text, start, end), words))]
+    joined = _numbers_in_words([one for one in raw if one.canon], words)
+    listed = size_list(joined, sizes)
+    return Canon(tuple(_phrases(_stops(_fused(listed, words)), words)))
+
+
+def _pairs(stream: list[Token]) -> list[tuple[Token | None, Token]]:
+    """Return each token that is not space, with whatever stands directly before it."""
+    out: list[tuple[Token | None, Token]] = []
+    before: Token | None = None
+    for token in stream:
+        if token.sort is not Sort.SPACE:
+            out.append((before, token))
+        before = token
+    return out
+
+
+def _mended(stream: list[Token], words: Vocabulary) -> list[Token]:
+    """Join words that the end of a line broke with a hyphen; split other hyphens into spaces."""
+    out: list[Token] = []
+    spot = 0
+    while spot < len(stream):
+        token = stream[spot]
+        hyphen = token.text == "-" and out and out[-1].sort is Sort.WORD and spot + 1 < len(stream)
+        if not hyphen:
+            out.append(token)
+            spot += 1
+            continue
+        after = stream[spot + 1]
+        broken = after.sort is Sort.SPACE and "\n" in after.text and spot + 2 < len(stream)
+        rest = stream[spot + 2] if broken else after
+        if rest.sort is Sort.WORD:
+            whole = out[-1].text + rest.text
+            gap = text_between(out[-1], rest)
+            if broken and (words.knows(whole.lower()) or not words.knows(rest.text.lower())):
+                out[-1] = Token(Sort.WORD, whole + "\0" * gap, out[-1].start)
+            else:
+                out.append(Token(Sort.SPACE, " ", token.start))
+                out.append(rest)
+            spot += 3 if broken else 2
+            continue
+        out.append(token)
+        spot += 1
+    return out
+
+
+def text_between(a: Token, b: Token) -> int:
+    """Return how many characters lie between two tokens."""
+    return b.start - a.end
+
+
+def _lexeme(token: Token, before: Token | None, words: Vocabulary) -> Lexeme:
+    tight = before is not None and before.sort is not Sort.SPACE
+    low = token.text.replace("\0", "").lower().replace("’", "'")
+    capital = token.text[:1].isupper()
+    figures: tuple[float, ...] = ()
+    if token.sort is Sort.NUMBER:
+        figures = (number(token.text),)
+        name = write_values(figures)
+    elif token.sort is Sort.ORDINAL:
+        name = f"<{int(''.join(sign for sign in token.text if sign.isdigit()))}>th"
+    elif token.sort is Sort.SPECIAL:
+        name = special(token)
+    elif token.sort is Sort.DASH:
+        name = "--"
+    elif token.sort is Sort.SIGN:
+        name = {"[": "(", "]": ")", "{": "(", "}": ")", "“": "inchmark", "”": "inchmark", '"': "inchmark",
+                "″": "inchmark", "=": "=", "–": "--", "†": "dagger", "×": "*", "✕": "*", "&": "and", "•": "*",
+                "+": "plus", "/": "/"}.get(token.text, token.text)  # fmt: skip
+    else:
+        name = _word(low, words)
+    return Lexeme(name, token.start, token.end, capital, tight, figures)
+
+
+def _word(low: str, words: Vocabulary) -> str:
+    if low in words.own:
+        return words.own[low]
+    if low in ("once", "twice", "thrice"):
+        return f"<{('once', 'twice', 'thrice').index(low) + 1}> x"
+    if low in words.ordinals:
+        return f"<{words.ordinals[low]}>th"
+    if low in words.noise:
+        return ""
+    return words.word(low.removesuffix("'s"))
+
+
+def _numbers_in_words(stream: list[Lexeme], words: Vocabulary) -> list[Lexeme]:
+    """Turn 'a hundred and twenty-four' into one number, 'an inch and a half' into 1½."""
+    out: list[Lexeme] = []
+    spot = 0
+    while spot < len(stream):
+        one = stream[spot]
+        if one.canon not in words.numbers:
+            out.append(one)
+            spot += 1
+            continue
+        total, last, stop = 0, 0, spot
+        while stop < len(stream):
+            word = stream[stop].canon
+            value = words.numbers.get(word)
+            if value is None:
+                joins = word == "and" and total >= 100 and stop + 1 < len(stream)
+                if joins and stream[stop + 1].canon in words.numbers:
+                    stop += 1
+                    continue
+                break
+            if value == 100 and total:
+                total, last = total * 100, 100
+            elif total == 0 or (last >= 20 and value < last):
+                total, last = total + value, value
+            else:
+                break
+            stop += 1
+        figures = (float(total),)
+        out.append(Lexeme(write_values(figures), one.start, stream[stop - 1].end, one.capital, one.tight, figures))
+        spot = stop
+    return out
+
+
+def _fused(stream: list[Lexeme], words: Vocabulary) -> list[Lexeme]:
+    """Put stitches that are written as one word together: 's', '<2>', 'kp' become 's2kp'."""
+    out: list[Lexeme] = []
+    spot = 0
+    while spot < len(stream):
+        for length in (4, 3, 2, 1):
+            part = stream[spot : spot + length]
+            if len(part) < length or any(not one.tight for one in part[1:]):
+                continue
+            name = "".join(one.canon if not one.figures else f"{one.figures[0]:g}" for one in part)
+            if name in words.fused and (length > 1 or part[0].canon == name):
+                out.append(Lexeme(name, part[0].start, part[-1].end, part[0].capital, part[0].tight))
+                spot += length
+                break
+        else:
+            out.append(stream[spot])
+            spot += 1
+    return out
+
+
+def _stops(stream: list[Lexeme]) -> list[Lexeme]:
+    """Drop the stops that belong to abbreviations; keep those that end a sentence."""
+    out: list[Lexeme] = []
+    for spot, one in enumerate(stream):
+        if one.canon == "'":
+            continue
+        if one.canon != "." or not out or not _abbreviates(out[-1], one, stream[spot + 1 : spot + 3]):
+            out.append(_inches(one, out, stream[spot + 1 : spot + 3]))
+    return out
+
+
+def _abbreviates(before: Lexeme, stop: Lexeme, after: list[Lexeme]) -> bool:
+    if not after:
+        return False
+    follows = after[0]
+    if not before.canon[:1].isalpha() or not stop.tight:
+        return False
+    if follows.tight and (follows.figures or follows.canon in {",", ";", ":", ")", "(", "."}):
+        return follows.canon not in {"--"}
+    if follows.canon in {",", ";", ":", ")", "*", "("}:
+        return follows.canon != "*" and follows.canon != "("
+    if before.canon in {"foll", "every", "next", "each"}:
+        return True
+    if follows.canon.endswith(">th"):
+        return not (len(after) > 1 and after[1].canon in {"row", "rnd", "needle", "and", "(", ":", "--"})
+    if follows.figures:
+        return before.canon not in {"row", "rnd", "st"} or not follows.capital
+    return not follows.capital and follows.canon[:1].isalpha()
+
+
+def _inches(one: Lexeme, before: list[Lexeme], after: list[Lexeme]) -> Lexeme:
+    """Tell 'in' the unit from 'in' the preposition."""
+    if one.canon == "inchmark":
+        return Lexeme("inch", one.start, one.end)
+    if one.canon != "in" or not before or not before[-1].figures:
+        return one
+    follows = after[0].canon if after else "."
+    prepositions = {"next", "each", "every", "front", "back", "same", "one", "st", "rib", "patt", "stst", "garter",
+                    "moss", "k", "first", "all", "this", "these", "that", "row", "color", "following"}  # fmt: skip
+    if follows in prepositions or follows[:1] == "<":
+        return one
+    return Lexeme("inch", one.start, one.end)
+
+
+def _phrases(stream: list[Lexeme], words: Vocabulary) -> list[Lexeme]:
+    out: list[Lexeme] = []
+    spot = 0
+    while spot < len(stream):
+        for names, name in _BY_FIRST.get(stream[spot].canon, ()):
+            part = stream[spot : spot + len(names)]
+            if tuple(one.canon for one in part) == names:
+                out.append(Lexeme(name, part[0].start, part[-1].end, part[0].capital, part[0].tight))
+                spot += len(names)
+                break
+        else:
+            out.append(stream[spot])
+            spot += 1
+    return out

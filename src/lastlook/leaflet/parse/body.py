@@ -1,0 +1,90 @@
+"""A stretch of instructions as steps: each form is tried where the cursor stands; what none reads stays, marked."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+
+from lastlook.leaflet.canon import Canon
+from lastlook.leaflet.instruction import Finish, Nothing, Step, Unread
+from lastlook.leaflet.parse.counts import printed
+from lastlook.leaflet.parse.crochet import crochet, remark
+from lastlook.leaflet.parse.cursor import Cursor
+from lastlook.leaflet.parse.offs import holding, offs
+from lastlook.leaflet.parse.pieces import pieces
+from lastlook.leaflet.parse.prose import nothing, sentence
+from lastlook.leaflet.parse.rows import labelled, progress, repeats
+from lastlook.leaflet.parse.shaping import shape, shape_more
+from lastlook.leaflet.parse.working import plain_rows, work_on
+
+Form = Callable[[Cursor, list[Step]], Step | None]
+FORMS: tuple[Form, ...] = (
+    printed, pieces, offs, holding, shape, repeats, progress, shape_more, work_on,
+)  # fmt: skip
+SEPARATORS = r"(?:,|;|\.|:|--|and(?! {N} st (?:on|at))|but|-|or|=)"
+CLAUSE_END = re.compile(r" [,;.:](?= |$)| -- | and ")
+
+
+def steps(canon: Canon, crocheted: str = "") -> list[Step]:
+    """Return the steps of a stretch; with `crocheted` 'border' it is read as a crochet border."""
+    cursor = Cursor(canon)
+    out: list[Step] = []
+    fresh = True
+    while not cursor.done:
+        separator = cursor.take(SEPARATORS)
+        if separator:
+            fresh = fresh or separator.group().strip() in (".", ":", ";", "--")
+            continue
+        found = _crocheted(cursor, out) if crocheted else _one(cursor, out, fresh)
+        out += found
+        fresh = False
+    return out
+
+
+def _one(cursor: Cursor, out: list[Step], fresh: bool) -> list[Step]:
+    since = cursor.pos
+    rows = labelled(cursor, out) if _starts_label(cursor) else None
+    if rows:
+        return rows
+    plain = plain_rows(cursor)
+    if plain is not None:
+        return [plain]
+    for form in FORMS:
+        step = form(cursor, out)
+        if step is not None:
+            return [step]
+        cursor.pos = since
+    rows = labelled(cursor, out)
+    if rows:
+        return rows
+    cursor.pos = since
+    known = nothing(cursor, out) or sentence(cursor, fresh)
+    if known is not None:
+        return [known]
+    return [_unread(cursor)]
+
+
+def _starts_label(cursor: Cursor) -> bool:
+    return bool(cursor.see(r"(?:on |in |work )?(?:row|rnd|next|<\d+>th|dec|buttonhole|foll|<\d+>|inc|set|cable|last|beg|first)"))
+
+
+def _crocheted(cursor: Cursor, out: list[Step]) -> list[Step]:
+    since = cursor.pos
+    rows = crochet(cursor, out)
+    if rows:
+        return rows
+    cursor.pos = since
+    if cursor.take(r"fasten off|break(?: off)?(?: yarn)?"):
+        return [Finish("fastened off", span=cursor.span(since))]
+    step = remark(cursor)
+    return [step] if step else [Nothing(span=cursor.span(since))]
+
+
+def _unread(cursor: Cursor) -> Step:
+    """Move to the end of the clause and say that it was not understood."""
+    since = cursor.pos
+    stop = CLAUSE_END.search(cursor.text, cursor.pos + 1)
+    cursor.pos = stop.start() + 1 if stop else len(cursor.text)
+    if cursor.pos <= since:
+        cursor.skip_word()
+    return Unread(span=cursor.span(since))

@@ -1,0 +1,147 @@
+"""How far: lengths, rows, matching lengths, and the row or edge an instruction ends at."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+
+from lastlook.leaflet.instruction import Ending, Goal
+from lastlook.leaflet.parse.cursor import Cursor, figure, mm_of
+from lastlook.leaflet.sizelist import Figure
+
+THING = (
+    r"(?:piece|work|it|back|front|sleeve|armhole|foot|leg|band|collar|rib|strip|all|underarm|left front|right front|cuff|"
+    r"garment|length|edge|side|sleeve seam|beret|total length|whole|shoulder|hat|scarf|belt|body|raglan|side edge|"
+    r"hand|crown|yoke|thumb|border|sock|fronts|this|entire piece|neckband|seam|hem|st|cap|side seam|patt|center)"
+)
+ABOUT = r"(?:about |approx |not quite |almost |nearly |full |fully |good )?"
+OTHER = r"(?:back|front|left front|right front|<1>th (?:front|side|sleeve|piece)|alt (?:front|side|sleeve|piece)|left|right|sleeve|that of back|other|on back|of back|left side|right side|piece)"
+PLACES = r"(?:underarm|armhole(?: shape)?|shoulder(?: shape)?|neck(?: shape)?|raglan(?: shape)?|beg of armhole|bo|markers?|beg of raglan|(?:start of )?shape|sleeve|waist(?:line)?|top|rib|cuff|beg)"
+OPTIONAL = (
+    r"(?:[,(] )?or (?:(?:to |for |any |as )?(?:length |long )?(?:desired|as desired|as required)(?: length)?"
+    r"(?: (?:to|for|from|at|of) (?:\w+ ?){1,3}?)?(?: \))?(?=[,;.)]| end| and|$)|(?:about )?{N} {L} (?:less|shorter|more|longer) than (?:\w+ ?){1,5}?(?=[,;.]|$))"
+)
+
+
+def _place(text: str, subject: str) -> str:
+    for word, place in (("heel", "heel"), ("underarm", "underarm"), ("armhole", "armhole"), ("marker", "marker"),
+                        ("bo", "armhole"), ("rib", "rib"), ("cuff", "rib"), ("divid", "divide"), ("neck", "neck")):  # fmt: skip
+        if re.search(rf"\b{word}", text):
+            return place
+    if text.strip():
+        return "beg"
+    return {"armhole": "armhole", "raglan": "armhole", "rib": "here", "foot": "heel", "cap": "armhole",
+            "border": "here", "band": "beg"}.get(subject, "beg")  # fmt: skip
+
+
+FROM = (
+    r"(?: ?,? ?(?P<f>(?:from|above|after|beyond|meas on|meas from|past|below) (?:(?:(?:straight|even)(?: from \w+)?)|"
+    r"(?:last |first |<1>th |center |lower |back |beg |end |top )*(?:beg|co(?: edge)?|start|row|hem(?:line)?|underarm|armhole(?: shape)?|edge|bo|rib|"
+    r"of|shape|heel|marker|neck|cuff|inc|dec|side|tip|waist|turning|divid\w*|picked|st|here|shoulder|back|point|border|base|ridge|toe)"
+    r"(?: (?:of|shape|edge|row|rib|heel|st|bo|back|armhole|neck|underarm|raglan|beg))*)))?"
+)
+
+
+def goal(cursor: Cursor) -> Goal | None:
+    """Read how far, None where nothing here says it."""
+    found = _length(cursor) or _like(cursor) or _rows(cursor) or _count(cursor)
+    if found is None:
+        return None
+    if cursor.take(OPTIONAL):
+        found = replace(found, optional=True)
+    return found
+
+
+def _length(cursor: Cursor) -> Goal | None:
+    match = cursor.take(
+        r"(?:until|to|when|for) (?:(?:the |total )?(?P<s>" + THING + r")(?: (?:from|above|edge|of|seam|at|part) (?:[a-z]+ ?){1,2}?)? )?(?:meas|is|are|be|is about) " + ABOUT
+        + r"(?P<n>{N}) (?P<u>{L})(?: (?:long|deep|in length|high|in depth|in-all|wide))*" + FROM
+    )  # fmt: skip
+    if match:
+        return Goal(mm=mm_of(_n(match), match["u"]), place=_place(match["f"] or "", match["s"] or ""))
+    match = cursor.take(
+        r"(?:until|to|when) (?:you have |there are |there is |you having |having )?" + ABOUT + r"(?P<n>{N}) (?P<u>{L})"
+        r"(?: (?:long|deep|in length|high|have been (?:work|k|made)|having been (?:work|k)|are (?:work|k|done)|is work|work|k))*" + FROM
+    )  # fmt: skip
+    if match:
+        return Goal(mm=mm_of(_n(match), match["u"]), place=_place(match["f"] or "", ""))
+    match = cursor.take(r"(?:until|to) (?:(?P<s>" + THING + r") (?:meas|is) )?(?:(?:length|depth|total|total length|meas) (?:of )?)?" + ABOUT + r"(?P<n>{N}) (?P<u>{L})" + FROM)
+    if match:
+        return Goal(mm=mm_of(_n(match), match["u"]), place=_place(match["f"] or "", match["s"] or ""))
+    match = cursor.take(r"(?:for |over )?(?:a )?" + ABOUT + r"(?:another |further |depth of |length of |total of |additional )?(?P<n>{N}) (?P<u>{L})(?P<more> more)?(?: (?:deep|long|in-all|wide|in depth|in length))?(?: (?:in|of) (?:rib|stst))?" + FROM)
+    if match:
+        place = _place(match["f"] or "", "") if match["f"] else "here"
+        return Goal(mm=mm_of(_n(match), match["u"]), place=place)
+    return None
+
+
+def _like(cursor: Cursor) -> Goal | None:
+    match = cursor.take(
+        r"(?:(?:until|to|for|when) )?(?:(?P<s>" + THING + r") )?(?:(?:is |are |to |meas |be |has )*)(?:of |the )?"
+        r"(?:same (?:length|depth|number of row|meas)|same|length|as long|correspond(?: in length)?|equal(?:s)?(?: in length)?|"
+        r"even) (?:(?:as|to|with|use|in length to|use that of|in length) )?(?:(?:on|of|for|in|for) )?(?P<w>" + OTHER + r")"
+        r"(?: (?:to|at|up to|as far as|until) (?:beg of )?(?P<t>" + PLACES + r"))?"
+    )  # fmt: skip
+    if match:
+        to = match["t"] or ("shoulder" if match["s"] == "armhole" else "")
+        return Goal(like=match["w"], to=to, place="armhole" if match["s"] == "armhole" else "beg")
+    match = cursor.take(r"until (?:work |piece )?(?:reaches |comes to |to )(?P<t>underarm|armhole|shoulder|neck)")
+    return Goal(like="?", to=match["t"]) if match else None
+
+
+def _rows(cursor: Cursor) -> Goal | None:
+    match = cursor.take(
+        r"(?:for |until )?(?:the )?(?:next |foll |another |about )*(?P<n>{N}) (?:more |plain |foll |complete |further |k |alt |even )*"
+        r"(?P<w>row|rnd|ridge)(?! {N}| (?:above|of (?:k|p)\b))(?: (?:have been|are|having been|in-all) ?(?:work|k|made|done)?)?"
+    )  # fmt: skip
+    if match is None:
+        return None
+    rows = _n(match)
+    if match["w"] == "ridge":
+        rows = Figure(tuple(2 * one for one in rows.values))
+    return Goal(rows=rows)
+
+
+def _count(cursor: Cursor) -> Goal | None:
+    match = cursor.take(
+        r"(?:until|to) (?:(?:there are|there is|there be|you have|you having|having|only|rem|there rem|have|all but|of|decreased to|number is dec to|inc to) )*(?P<n>{N})(?: st)?"
+        r"(?: (?:{LEFT}|on (?:(?:each|<1>th|<2>th|<3>th|<4>th|hold|all) )?needle|on (?:each|both)(?: side)?|are {LEFT}|in-all|of raglan {LEFT}|on (?:all )?needle in-all))*"
+        r"(?: in (?:raglan|armhole|neck|\w+)(?: shape)?)?"
+    )  # fmt: skip
+    if match is None:
+        return None
+    what = re.search(r"on (<\d>th|each) needle", match.group())
+    return Goal(until=_n(match), until_what=what.group(1) if what else "")
+
+
+def _n(match: re.Match[str]) -> Figure:
+    return figure(match) or Figure((1.0,))
+
+
+def ending(cursor: Cursor) -> Ending | None:
+    """Read 'ending with a purl row', 'ending at front edge'."""
+    since = cursor.pos
+    match = cursor.take(
+        r"(?:[,(] )?(?:and |or )?(?:end|finish|finishing|last row)(?: (?:use|on|after|in|at|off use|having|to have|being))*(?: (?:last|one|work|complete|<1>))*"
+        r" (?:(?P<row>p|k|ws|rs|<\d+>th|rib|patt|even|dec|inc|buttonhole)(?: (?:of|st|patt|rib))*(?: (?P<o>row|rnd|patt|side|rep))?(?: of work| of patt| (?:of )?ws| facing| row)*|(?P<e>front|neck|center|armhole|side|underarm|cuff|shoulder|inner|outer|toe|back)(?: front)?(?: edge)?)(?: \))?"
+    )  # fmt: skip
+    if match is None:
+        after = cursor.take(r"(?:[,] )?(?:so that )?(?:use )?(?P<r>rs|ws)(?: of work)? facing(?: (?:for|you|use) (?:next row|{N}|\w+))?")
+        if after is None:
+            return None
+        return Ending(row="ws" if after["r"] == "rs" else "rs", span=cursor.span(since))
+    edge = match["e"] or ""
+    extra = cursor.take(r"\( (?:at|on) (?P<e>front|neck|center|armhole|side) edge \)|at (?P<g>front|neck|center|armhole|side) edge")
+    row = match["row"] or ""
+    if row in ("rib", "patt", "even", "dec", "inc", "buttonhole") or row.startswith("<"):
+        row = _numbered(row)
+    if extra and not edge and not row:
+        edge = extra["e"] or extra["g"]
+    return Ending(row=row, edge=edge, span=cursor.span(since))
+
+
+def _numbered(row: str) -> str:
+    """The 4th row of a pattern is a wrong-side row if it is even."""
+    if not row.startswith("<"):
+        return ""
+    return "ws" if int(row.strip("<>th")) % 2 == 0 else "rs"

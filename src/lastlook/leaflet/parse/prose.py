@@ -1,0 +1,87 @@
+"""Words that move no stitch: prose, sewing, pressing, needles, colours, tools. They are recognised, not dropped."""
+
+from __future__ import annotations
+
+import re
+
+from lastlook.leaflet.instruction import Nothing, Step
+from lastlook.leaflet.parse.cursor import Cursor
+
+NEEDLES = (
+    r"(?:and |, )*(?:change (?:to|over|back)|use|with|on|to|take|taking|return to|put on|change|off)(?: (?:to|the|back|set|of|pair|<\d+>|one|colored|a|size|still))* ?"
+    r"(?:(?:no|nos|size|larger|smaller|large|small|finer|coarser|bone|steel|fine|circular|thick|thin|same|main|inch|,|spare|these|new|<[^>]*>|\d+|mm|and|-|number) ?)*(?:needle|dpn|cn|hook)(?: no)?(?: <[^>]*>)?(?: (?:pointed at both end|mm))?"
+)
+YARNS = (
+    r"(?:and |, )*(?:use|with|in|join|break|break off|attach|tie|tie in|join in|change to|drop|pick up|cut|carry|take|fasten off|pu)(?: (?:in|on|off|up|to|and|join|attach|double|<1>|<2>|strands? of|strand|of|alt|a|ball|end|length|the|second|new|contrast(?:ing)?|main|same|another|drop|more|leave|all|both|<\d+>th|ends?))*"
+    r" (?:yarn|mc|cc|maincolor|color(?: [abcd])?|white|black|navy|gold|red|blue|green|grey|gray|pink|yellow|brown|natural|contrast|main|dark|light|background|w|b|a|c|d|wool)(?: (?:yarn|color|double|off|and|at|only|on|in|w|b|cc|mc|st|end|leave(?: .{1,20}? inch)?(?: end)?|for sewing|to (?:front|back)|neck|edge|sleeve|inner|outer|side|front|armhole|of|center|work|join|from|first|<1>th))*"
+)
+MANNERS = (
+    r"(?:and |, )*(?:(?:keeping|keep|being|taking|take|having|allow|beg(?:ing)? and end|always|being sure|be sure|be careful|making sure|work all|sl|inc|taking care|note|note that|n b|remember|while|whenever)(?: (?:\S+)){0,18}?)(?= [,;.:]| --|$)"
+)
+SEWING = (
+    r"(?:sew|seam|press|block|steam|damp|pin|weave|stitch|fold|turn (?:up|under|in|back|hem|to (?:ws|inside))|hem|baste|tack|face|line|lace|wash|dry|stretch|crochet|fasten|overcast|whip|oversew|catch|finish|trim|"
+    r"join (?:the )?(?:\w+ ){0,4}?(?:seam|edges?|shoulder|side|sleeve|band|raglan|underarm|collar|cap|back|end)|join (?:shoulder|side|sleeve|raglan|tog|underarm|both|two|right|left|neck)|set in|set (?:in )?sleeve|insert|attach|make (?:a |<1> |<2> )?(?:pompon|pompom|tassel|cord|fringe|twisted|buttonloop|loop|crochet)|work (?:buttonhole st|<\d+> row (?:of )?(?:sc|dc)|blanket)|"
+    r"embroider|gather|thread|run|cut|starch|lay|pull|brush|wind|place (?:buttons?|zipper|elastic|on|a damp|between)|sl st|darn|bind (?:edges?|neck)|cover|put (?:in|on)|finish(?:ing)?|button|using (?:back|flat)|with (?:back st|flat seam)|stuff|adjust|reinforce|try|mark|measure|neaten|use backstitch|omit|avoid|easing|matching)"
+)
+MOVES = re.compile(
+    r"(?:^| )(?:k|p|inc|dec|bo|co|sl|narrow|widen|yo|psso|rib|tog|rep|row|rnd|st|pu|stst|garter|make|turn|until|needle)(?= |$)"
+)
+TALK = (
+    r"(?:this|these|it|if|for|when|where|note|all|every|each|both|as|but|and|to|by|after|before|while|because|being|is|that|which|one|there|you|we|in|size|see|same|on|"
+    r"of|directions?|instructions?|figures?|large|small|medium|continued|illustrated|page|from|about|or|be|do|not|lengthen|shorten|first|same|left|right|back|front|neck|with|side|make)"
+)
+DONE = r"(?:work|proceed|cont|beg|start|dec|k|p|work in|make)?(?: (?:now|next|from here|on|work|raglan|shape|in patt|both sides?|armhole|patt|cont))* ?(?:as foll|thus|this way|in foll (?:way|manner)|asbefore)(?: ?:| ?,| ?--)?"
+
+
+def nothing(cursor: Cursor, before: list[Step]) -> Step | None:
+    """Read words that move no stitch, where they are known as such."""
+    since = cursor.pos
+    for pattern, why in (
+        (NEEDLES, "needles"), (YARNS, "yarn"), (DONE, "as follows"),
+        (r"\( (?:right|left|rs|ws|all|both|back|front|inc|dec|buttonhole|cable|same|main|note|see|this|first|center|make|optional|for|or|neck|armhole|side)(?: [^()]*)?\)", "aside"),
+        (r"for (?:the )?(?:left|right|back|front|sleeve|collar|cuff|all|both|small|medium|large|first|second|lower|body|upper|underarm|neck)(?: [a-z]+){0,4}(?= [,;.:])", "heading"),
+        (r"(?:all|both) size|(?:\( )(?:all|both) size(?: \))", "sizes"),
+        (r"(?:and )?(?:break|cut)(?: off)?(?: yarn| it)?(?= [,;.]|$| and)", "yarn"),
+        (r"(?:in |keeping |keep )patt(?: (?:as|correct|est|established|throughout))*(?= [,;.:]|$)", "pattern"),
+        (r"(?:having )?(?:rs|ws)(?: of work)? (?:facing|toward|towards|to)(?: (?:you|for next row|use))?(?: ,)?", "side"),
+        (r"(?:with|use) (?:rs|ws)(?: of (?:work|piece|garment|back|front|sleeve))?(?: (?:facing|toward you|towards you|out|together|tog))*", "side"),
+        (r"beg (?:and end )?(?:at|use|on|in) (?:[a-z]+ ?|<[^>]*>(?:th)? ?){1,6}?(?=[,;.]| and|work|k |pu )", "beginning"),
+        (r"beg (?:at|use) (?:\S+ ){1,4}?(?=work|cont|k |,)", "beginning"),
+        (r"(?:and )?(?:on|at) (?:rs|ws) of work|from (?:rs|ws)(?: of work)?", "side"),
+        (r"\(|\)", "bracket"),
+        (r"(?:use|with|over|in) (?:the )?(?:<\d>th|first|second|third|same|alt|free|empty) needle(?: ,)?", "needles"),
+        (r"(?:on|at) (?:heel|sole|instep) st only", "place"),
+        (r"make (?:<2>|another|<1>|both|alt|<2>th)(?: (?:more|alike|pieces?|the same|same|in same way|like this))*(?= [,;.]|$)", "make"),
+        (r"\*(?: \*)*", "mark"),
+    ):  # fmt: skip
+        if cursor.take(pattern):
+            return Nothing(why, span=cursor.span(since))
+    return None
+
+
+def sentence(cursor: Cursor, fresh: bool) -> Step | None:
+    """Read a whole clause or sentence of sewing or of talk that moves no stitch; None where it may move some."""
+    since = cursor.pos
+    if fresh and cursor.see(SEWING + r"|" + r"(?:do )?not (?:press|block|iron)|lightly"):
+        _to_stop(cursor)
+        return Nothing("making up", span=cursor.span(since))
+    clause = re.compile(r"(?:(?! [.;:]| -- ).)*").match(cursor.text, cursor.pos)
+    words = clause.group() if clause else ""
+    if words and not MOVES.search(words):
+        cursor.pos = min(len(cursor.text), cursor.pos + len(words) + 1)
+        return Nothing("prose", span=cursor.span(since))
+    part = re.compile(r"(?:(?! [,.;:]| -- ).)*").match(cursor.text, cursor.pos)
+    words = part.group() if part else ""
+    if words and not MOVES.search(words):
+        cursor.pos = min(len(cursor.text), cursor.pos + len(words) + 1)
+        return Nothing("prose", span=cursor.span(since))
+    if cursor.take(MANNERS):
+        return Nothing("manner", span=cursor.span(since))
+    return None
+
+
+def _to_stop(cursor: Cursor) -> None:
+    stop = cursor.text.find(" . ", cursor.pos)
+    if stop < 0:
+        stop = len(cursor.text) - 2 if cursor.text.endswith(" .") else len(cursor.text)
+    cursor.pos = stop + 1 if stop > cursor.pos else len(cursor.text)

@@ -1,0 +1,238 @@
+"""Rows by their labels, by reference to other rows, and repeated."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+
+from lastlook.leaflet.instruction import (
+    Ending,
+    Figure,
+    Goal,
+    Label,
+    Progress,
+    RepeatRows,
+    RowOf,
+    Step,
+    Structure,
+    Work,
+)
+from lastlook.leaflet.parse.cursor import Cursor, figure
+from lastlook.leaflet.parse.lengths import ending, goal
+from lastlook.leaflet.parse.runs import run
+from lastlook.leaflet.parse.working import plain_rows, run_on
+
+SIDE = r"(?: ?,? ?\( (?P<side>(?:(?!\)).){1,60}) \))?"
+SIGN = r"(?: ?(?:: ?-|:|\. ?--|--|\. ?-|\.|,|-))?"
+MANY = r"(?:<\d+>(?:th)?(?: ?(?:,|and|to|thru|-|&|--|, and) ?<[\d|]+>(?:th)?)*)"
+
+
+def labelled(cursor: Cursor, before: list[Step]) -> list[Step] | None:
+    """Read a row with its label, or a run of stitches that stands alone."""
+    since = cursor.pos
+    label = _label(cursor)
+    if label is not None:
+        return _row_after(cursor, label, since)
+    if cursor.see(r"rep|\* (?:rep|across)"):
+        return None
+    return _bare(cursor, since)
+
+
+def _row_after(cursor: Cursor, label: Label, since: int) -> list[Step]:
+    row = cursor.span(since)
+    like = _reference(cursor)
+    if like:
+        return [RowOf(label, (), like, span=cursor.span(since))]
+    plain = cursor.pos
+    many = plain_rows(cursor) if cursor.see(r"(?:k|p|work|rib) (?:<1> )?(?:row|rnd)") else None
+    if many is not None and label.numbers:
+        cursor.pos = plain
+        cursor.take(r"(?:k|p|work|rib) (?:<1> )?(?:row|rnd)")
+        whole = Work("p" if cursor.text[plain] == "p" else "k", None, reach="all")
+        return [RowOf(label, (whole,), span=cursor.span(since))]
+    cursor.pos = plain
+    cursor.take(r"(?:use (?:mc|cc|color|no|\w+ yarn|smaller|larger)(?: (?:\w+|<\d+>))?(?: needle)?|work as foll) ?[,:]? ?")
+    items = run(cursor)
+    if items:
+        fabric = run_on(cursor, items, since)
+        if fabric is not None and not label.numbers:
+            return [fabric]
+        cursor.take(r"across(?: (?:row|all st))?|to end(?: of row)?")
+        return [RowOf(label, items, span=cursor.span(since))]
+    return [RowOf(label, (), span=row)]
+
+
+def _bare(cursor: Cursor, since: int) -> list[Step] | None:
+    items = run(cursor)
+    if not items:
+        cursor.pos = since
+        return None
+    fabric = run_on(cursor, items, since)
+    if fabric is not None:
+        return [fabric]
+    return [RowOf(None, items, span=cursor.span(since))]
+
+
+def _label(cursor: Cursor) -> Label | None:
+    since = cursor.pos
+    match = (
+        cursor.take(r"(?:on |in |work |beg )?(?P<k>row|rnd)s? (?P<m>" + MANY + r")(?: and (?:all|every|each) (?P<e>even|odd|alt|foll alt|rs|ws)(?: numbered)?(?: (?:row|rnd))?)?(?: and (?P<e2>all|every) alt row)?" + SIDE + SIGN)
+        or cursor.take(r"(?:on |in |work )?(?P<m>" + MANY + r") ?(?:and (?:(?:all|every|each) )?(?:foll )?(?P<e>alt|even|odd|foll|ws|rs)(?: numbered)? ?)?(?P<k>row|rnd|needle)(?: (?:and (?:all|every|each) (?P<e2>alt|even|foll)(?: (?:row|rnd))?)?)?" + SIDE + SIGN)
+    )  # fmt: skip
+    if match:
+        if match["k"] == "needle" and cursor.see(r"{ROW}"):
+            cursor.pos = since
+            return None
+        return _numbered(match)
+    match = cursor.take(r"(?:and )?(?:on |in |work |beg |for )?(?:the )?(?P<k>next|foll|last|dec|inc|<\d>th dec|buttonhole|patt|set up|cable|joining|divid\w*|eyelet|beading|opening|turning|hem|fold|beg|each (?:alt|foll)|alt|every|picot|final|first|starting|<1>th inc) (?:(?P<r>{N}) )?(?P<w>row|rnd)(?: (?:of|after) (?:rib|patt))?(?P<dec> \( (?:dec|inc) (?:row|rnd) \))?" + SIDE + r"(?: ?(?:: ?-|:|\. ?--|--|\.|,|-))" )
+    if match:
+        name = match["k"]
+        return Label((), rows=figure(match, "r") if match["r"] else None, side=_side(match["side"]), name=name, round=match["w"] == "rnd")
+    match = cursor.take(r"(?:on|in) (?:next|foll|this|last) (?P<w>row|rnd)(?: ,)?(?= (?:k|p|work|bo|sl|\*|\(|rib|patt))")
+    if match:
+        return Label((), name="next", round=match["w"] == "rnd")
+    match = cursor.take(r"(?P<n><\d+>) \.(?= (?:k|p|sl|\*|\(|narrow|n |o |over|yo|like|same|as|make|inc|bo|co))")
+    if match:
+        return Label((int(match["n"].strip("<>")),))
+    return None
+
+
+def _numbered(match: re.Match[str]) -> Label:
+    text = match["m"]
+    last_values: Figure | None = None
+    numbers: list[int] = []
+    for joiner, value in re.findall(r"(,|and|to|thru|-|&|--|, and)? ?<([\d|]+)>", text):
+        part = [int(one) for one in value.split("|")]
+        if joiner in ("to", "thru", "-", "--") and numbers:
+            numbers += range(numbers[-1] + 1, min(part[0], numbers[-1] + 500) + 1)
+            if len(part) > 1:
+                last_values = Figure(tuple(float(one) for one in part))
+        else:
+            numbers.append(part[0])
+    every = match.groupdict().get("e") or match.groupdict().get("e2") or ""
+    every = {"odd": "alt", "even": "alt", "foll alt": "alt", "foll": "alt", "all": "alt", "every": "alt"}.get(every, every)
+    return Label(tuple(numbers), last_values, every=every, side=_side(match["side"]), round=match["k"] == "rnd")
+
+
+def _side(text: str | None) -> str:
+    if not text:
+        return ""
+    if re.search(r"\bws\b", text):
+        return "ws"
+    return "rs" if re.search(r"\brs\b", text) else ""
+
+
+def _reference(cursor: Cursor) -> tuple[int, ...]:
+    match = cursor.take(r"(?:work )?(?:(?:same|exactly|worked) )?(?:as|like|rep|same|work) (?:in |for |of )?(?:(?:row|rnd)s? )?(?P<m>" + MANY + r")(?: (?:row|rnd))?(?! (?:st|x|inch))(?: (?:of patt|row|again))*")
+    if match is None:
+        return ()
+    return _numbered_list(match["m"])
+
+
+def _numbered_list(text: str) -> tuple[int, ...]:
+    numbers: list[int] = []
+    for joiner, value in re.findall(r"(,|and|to|thru|-|&|--|, and)? ?<([\d|]+)>", text):
+        number = int(value.split("|")[0])
+        if joiner in ("to", "thru", "-", "--") and numbers:
+            numbers += range(numbers[-1] + 1, min(number, numbers[-1] + 500) + 1)
+        else:
+            numbers.append(number)
+    return tuple(numbers)
+
+
+def repeats(cursor: Cursor, before: list[Step]) -> Step | None:
+    """Read 'repeat last 2 rows until 30 remain', 'repeat these 8 rows for pattern', 'work the 2 raglan rows of back'."""
+    since = cursor.pos
+    match = cursor.take(
+        r"(?:and )?(?:cont (?:to )?)?(?:work )?(?:rep|cont rep|work|alt|cont)(?: (?:in|to|by|of))?(?: (?:this|these|those|last|foll|above|<1>th|first|previous|both|all|same|rep))* (?:(?P<n>{N}) )?(?:(?:raglan|patt|dec|inc|shape|last|rib|lace|cable) )*(?P<w>row|rnd)(?! (?:<|of (?:back|front)))"
+    )  # fmt: skip
+    if match and ("rep" in match.group() or "these" in match.group() or "last" in match.group() or "alt" in match.group()):
+        one = match["n"] is None
+        last = figure(match) if not one else (Figure((1.0,)) if re.search(r"(this|last) (?:\w+ )?(?:row|rnd)", match.group()) else None)
+        return _how_often(cursor, RepeatRows(last), since)
+    if match:
+        cursor.pos = since
+    match = cursor.take(r"(?:and )?(?:rep|work|cont from|cont rep)(?: (?:from|in))? (?:(?:row|rnd)s? (?P<m>" + MANY + r")(?: (?:of|inclusive|incl|in) ?(?:patt)?)*|(?P<m2>" + MANY + r") (?:row|rnd)s?(?: inclusive)?|(?:from )?(?P<m3>" + MANY + r")(?: (?:row|rnd)s?)(?: inclusive)?)")
+    if match:
+        numbers = _numbered_list(match["m"] or match["m2"] or match["m3"])
+        return _how_often(cursor, RepeatRows(None, rows=numbers), since)
+    match = cursor.take(r"(?:and )?(?:work|rep|use)(?: (?:in|as))?(?: (?:the|same))* (?:(?P<n>{N}) )?(?P<s>raglan|dec|shape|inc|patt)? ?row (?:of|as|on|for|same as)(?: (?:on|for))? (?P<p>back|front|left front|sleeve)")
+    if match:
+        found = RepeatRows(figure(match) if match["n"] else None, piece=match["p"], section=match["s"] or "raglan")
+        return _how_often(cursor, found, since)
+    cursor.pos = since
+    return None
+
+
+def _how_often(cursor: Cursor, found: RepeatRows, since: int) -> Step:
+    for _ in range(5):
+        spot = cursor.pos
+        cursor.take(r",|for|and(?= until)") if not cursor.see(r"for (?:{N}|about)") else None
+        if cursor.take(r"(?:for |to form |form |forms? |makes? |is )?(?:the )?patt(?:ern)?(?: (?:st|until|thruout|throughout))?(?= |$)") and not cursor.see(r"row"):
+            found = replace(found, pattern=True)
+            if cursor.text[:cursor.pos].rstrip().endswith("until"):
+                cursor.pos -= len("until ")
+            continue
+        if cursor.take(r"alt|in (?:this|same|order|patt|rib|sequence|turn)(?: (?:way|manner|order))?|in order|inclusive|asbefore|thruout|all the way"):
+            continue
+        match = cursor.take(r"(?:for )?(?P<n>{N}) (?:x more|more x|further x|x altogether|x in-all|x)(?: (?:more|in-all))?")
+        if match:
+            text = match.group()
+            count = "more" if "more" in text or "further" in text else "in all" if "in-all" in text or "altogether" in text else "unclear"
+            found = replace(found, goal=Goal(times=figure(match), count=count))
+            continue
+        far = goal(cursor)
+        if far is not None:
+            extra = cursor.take(r"and (?P<n>{N}) st on <\d>th needle") if far.until_what else None
+            del extra
+            found = replace(found, goal=far)
+            continue
+        last = ending(cursor)
+        if last is not None:
+            found = replace(found, ending=last)
+            continue
+        cursor.pos = spot
+        break
+    return replace(found, span=cursor.span(since))
+
+
+def progress(cursor: Cursor, before: list[Step]) -> Step | None:
+    """Read 'continue in this manner, having 1 more st before dec on each row, until all sts have been worked'."""
+    since = cursor.pos
+    match = cursor.take(r"(?:and )?(?:(?:cont|work|proceed|rep|so on|and so on|keep on|go on)(?: (?:in|to|on|dec|inc|rep|work|as|these|row|<\d>))* ?(?:(?:in|as) (?:this|same|that)(?: (?:manner|way))?|thus|asbefore|dec|so|in foll)|and on|in this (?:manner|way)|so on|cont to dec|cont dec)")
+    if match is None:
+        return None
+    change, found, every, last = 0, Goal(), None, Ending()
+    for _ in range(8):
+        cursor.take(r",|;|and|:")
+        more = cursor.take(r"(?:work|having|k|with|always|p|making|taking|knitting|allow|there being)* ?(?:always )?(?P<n>{N}) (?:st )?(?P<d>more|less|fewer|extra)(?: st)?(?: (?:st|between|before|after|each|every|x|dec|inc|row|rnd|on|in|of|at|the|end|side|k|group|time|alt|gap|turn|point))*")
+        if more:
+            change = (1 if more["d"] in ("more", "extra") else -1) * (figure(more) or Figure((1.0,))).whole(0)
+            continue
+        cadence = cursor.take(r"(?:on |in )?(?:every|each) (?P<o>alt|foll alt|<\d>th)? ?(?:row|rnd)")
+        if cadence:
+            every = Figure((2.0,)) if cadence["o"] else Figure((1.0,))
+            continue
+        if cursor.take(r"until all (?:the )?(?:side |heel )?st(?: (?:on|at|of) (?:\w+ ?){1,3}?)? (?:(?:having|have|are|been|has|is) ?)*(?:work|k|used|taken|taken in)(?: (?:in|off|up))?"):
+            found = Goal(until_what="all")
+            continue
+        if cursor.take(r"(?:dec|inc) (?:<1> st )?(?:in this (?:way|manner) )?"):
+            continue
+        far = goal(cursor)
+        if far is not None:
+            found = far
+            continue
+        end = ending(cursor)
+        if end is not None:
+            last = end
+            continue
+        break
+    if not change and found == Goal():
+        cursor.pos = since
+        return None
+    return Progress(change, found, every, last, span=cursor.span(since))
+
+
+def structure_after(steps: list[Step]) -> str:
+    """Return the structure that was last named."""
+    return next((step.name for step in reversed(steps) if isinstance(step, Structure)), "")

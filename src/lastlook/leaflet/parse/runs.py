@@ -1,0 +1,210 @@
+"""The stitches of a row in order, with their repeats: stars, brackets, times, reaches and endings."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field, replace
+
+from lastlook.leaflet.instruction import Figure, Group, Item, Run, Work
+from lastlook.leaflet.parse.cursor import Cursor, figure
+from lastlook.leaflet.parse.stitches import stitch
+
+DEEPEST = 6
+BETWEEN = r"(?:,|;|and|\.|--|:|-)"
+REACH = (
+    r"(?:(?:across|around|all around|all round|round|all across|to end|until end|over all st|to last st)"
+    r"(?: (?:of )?(?:row|rnd|needle|all st|st|work|each row))*|for entire row|for (?:rest|rem|length) of row|entire row)"
+)
+
+
+@dataclass
+class _Open:
+    """What was read so far: the items, and where stars stand open."""
+
+    items: list[Item] = field(default_factory=list)
+    stars: list[int] = field(default_factory=list)
+    closed: tuple[int, int] | None = None
+
+
+def run(cursor: Cursor, depth: int = 0) -> Run:
+    """Return the stitches that stand here, as far as they go; empty where none do."""
+    found = _Open()
+    while not cursor.done and depth < DEEPEST:
+        before = cursor.pos
+        if found.items or found.stars:
+            while cursor.take(BETWEEN):
+                pass
+        if not _one(cursor, found, depth):
+            cursor.pos = before
+            break
+    if found.stars and found.items:
+        _lost_repeat(cursor, found)
+    return tuple(found.items)
+
+
+def _one(cursor: Cursor, found: _Open, depth: int) -> bool:
+    """Read one item or mark; say whether there was one."""
+    if cursor.take(r"\* \*(?: \*)?"):
+        return bool(found.items) or bool(cursor.see(r"k|p|sl|\(|\*"))
+    if cursor.see(r"\*|dagger"):
+        return _star(cursor, found)
+    if found.items and _repeat(cursor, found, depth):
+        return True
+    if cursor.see(r"\("):
+        group = _bracket(cursor, depth)
+        if group is None:
+            return False
+        found.items.append(group)
+        return True
+    item = stitch(cursor)
+    if item is None:
+        return False
+    found.items.append(_times(cursor, item))
+    return True
+
+
+def _times(cursor: Cursor, item: Item) -> Item:
+    """Read 'twice' or '3 times' after a single stitch."""
+    if isinstance(item, Work) and item.n is not None:
+        match = cursor.take(r"(?P<n>{N}) x(?! (?:more|in-all))")
+        if match:
+            return Group((item,), figure(match), span=item.span)
+    return item
+
+
+def _star(cursor: Cursor, found: _Open) -> bool:
+    since = cursor.pos
+    cursor.take(r"\*|dagger")
+    if found.stars:
+        start = found.stars[-1]
+        times = cursor.take(r"(?:rep )?(?P<n>{N}) x")
+        if times:
+            found.stars.pop()
+            body = tuple(found.items[start:])
+            found.items[start:] = [Group(body, figure(times), span=cursor.span(since))]
+            return True
+        if cursor.see(r"[,;.]? ?(?:rep|$)"):
+            found.closed = (start, len(found.items))
+            return True
+    found.stars.append(len(found.items))
+    return True
+
+
+def _repeat(cursor: Cursor, found: _Open, depth: int) -> bool:
+    """Read 'repeat from * …' and fold what it repeats."""
+    since = cursor.pos
+    match = cursor.take(r"(?:and )?rep(?: (?:pattern|patt|these st))? (?:from|between|fr)(?: (?P<which>last|<1>th|<2>th))? (?:\*(?: \*)?(?: 's| s)?)(?: (?:to|and) \*(?: \*)?)?") or (
+        cursor.take(r"(?:and )?rep(?: from)?(?= (?:to end|across|around|to last|all around)| \.|$)") if found.stars else None
+    )  # fmt: skip
+    if match is None:
+        return False
+    start, stop = _body(found, (match.groupdict().get("which") or ""))
+    body = tuple(found.items[start:stop])
+    if not body:
+        cursor.pos = since
+        return False
+    group = _extent(cursor, Group(body, None, reach="end", span=cursor.span(since)), depth)
+    between = "between" in match.group() or "to *" in match.group()
+    if between and group.count == "unclear":
+        group = replace(group, count="more")
+    found.items[start:stop] = [replace(group, span=cursor.span(since))]
+    return True
+
+
+def _body(found: _Open, which: str) -> tuple[int, int]:
+    if found.closed:
+        start, stop = found.closed
+        found.closed = None
+        found.stars = [one for one in found.stars if one < start]
+        return start, stop
+    if not found.stars:
+        return 0, len(found.items)
+    if which == "<1>th":
+        start = found.stars[0]
+        found.stars.clear()
+    else:
+        start = found.stars.pop()
+    return start, len(found.items)
+
+
+def _extent(cursor: Cursor, group: Group, depth: int) -> Group:
+    """Read how often: across, to the last so many, so many times; and how it ends."""
+    while True:
+        if cursor.take(r"," + " " + REACH) or cursor.take(REACH):
+            group = replace(group, times=None, reach="end")
+            continue
+        match = (
+            cursor.take(r"(?:, )?(?:to|until|up to) (?:within )?last (?P<n>{N})(?: st)?(?: of (?:row|rnd|needle))?")
+            or cursor.take(r"(?:, )?(?:to|until) (?:within )?(?P<n>{N}) {ST}(?:of|from|before) end(?: of (?:row|rnd))?")
+            or cursor.take(r"(?:, )?(?:until|to) (?P<n>{N}) st {LEFT}")
+        )
+        if match:
+            group = replace(group, times=None, reach="last", rest=figure(match))
+            continue
+        match = cursor.take(r"(?:, )?(?P<n>{N}) (?:x more|more x|more|further x|x altogether|x in-all|x)(?: (?P<all>in-all))?")
+        if match:
+            text = match.group()
+            count = "more" if "more" in text or "further" in text else "in all" if "in-all" in text else "unclear"
+            group = replace(group, times=figure(match), reach="", count=count)
+            continue
+        break
+    return _ending(cursor, group, depth)
+
+
+def _ending(cursor: Cursor, group: Group, depth: int) -> Group:
+    since = cursor.pos
+    match = cursor.take(r"(?:[,;.] )?(?:and )?end(?:s)?(?P<last> last (?:rep|patt|st))?(?: (?:use|with|in))?(?! (?:p|k) row| (?:on )?[rw]s)")
+    if match is None:
+        return group
+    tail = run(cursor, depth + 1)
+    if not tail:
+        cursor.pos = since
+        return group
+    how = "last" if match["last"] else "unclear"
+    if cursor.take(r"(?:instead|in place) of"):
+        run(cursor, depth + 1)
+        how = "last"
+    return replace(group, tail=tail, tail_replaces=how)
+
+
+def _bracket(cursor: Cursor, depth: int) -> Item | None:
+    """Read `(…) 4 times`, `(…) to end`, `(…, twice,)`, `(…) in next stitch`."""
+    since = cursor.pos
+    cursor.take(r"\(")
+    items = run(cursor, depth + 1)
+    inside = cursor.take(r"(?:[,;] )?(?P<n>{N}) x(?: ,)?")
+    cursor.take(r"[.,;]")
+    if not items or not cursor.take(r"\)"):
+        cursor.pos = since
+        return None
+    group = Group(items, figure(inside) if inside else Figure((1.0,)), span=cursor.span(since))
+    if cursor.take(r"(?:all )?(?:in|into) (?:next|<1>|same|one|each|center|<1>th|every)(?: (?:st|of|<1>))*"):
+        gives = _gives(items)
+        return Work("into1", Figure((1.0,)), 1, gives, span=cursor.span(since))
+    if inside:
+        return group
+    match = cursor.take(r"(?P<n>{N}) x(?! more)") or cursor.take(r"rep(?: from)? (?P<n>{N}) x")
+    if match:
+        return replace(group, times=figure(match), span=cursor.span(since))
+    match = cursor.take(r"(?:rep )?(?:to|until) (?:within )?(?:last )?(?P<n>{N})(?: st)?(?: (?:of|from) end| {LEFT})?")
+    if match:
+        return replace(group, times=None, reach="last", rest=figure(match), span=cursor.span(since))
+    if cursor.take(r"(?:rep )?(?:from )?" + REACH) or cursor.take(r"rep"):
+        return _ending(cursor, replace(group, times=None, reach="end", span=cursor.span(since)), depth)
+    return group
+
+
+def _gives(items: Run) -> int:
+    total = 0
+    for item in items:
+        if isinstance(item, Work) and item.n is not None:
+            total += round(item.n.values[0]) * (1 if item.name in ("k", "p", "yo", "sl") else item.gives)
+    return max(1, total)
+
+
+def _lost_repeat(cursor: Cursor, found: _Open) -> None:
+    """A star without its 'repeat from *': the words 'across row' alone stand for it (seen in old print)."""
+    start = found.stars[-1]
+    since = cursor.pos
+    if cursor.take(r"(?:[,;] )?(?:rep )?(?:from )?" + REACH):
+        body = tuple(found.items[start:])
+        found.items[start:] = [_ending(cursor, Group(body, None, reach="end", span=cursor.span(since)), 0)]

@@ -1,0 +1,174 @@
+"""Single stitches: each wording with how many it uses and gives (standard lists; older words: common practice)."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+
+from lastlook.leaflet.instruction import (
+    ONE,
+    BindOff,
+    CastOnInRow,
+    Held,
+    Item,
+    Parted,
+    Taken,
+    Turn,
+    Work,
+)
+from lastlook.leaflet.parse.cursor import Cursor, figure
+from lastlook.leaflet.sizelist import Figure
+from lastlook.leaflet.vocabulary import vocabulary
+
+VERB = r"(?:k|p|work|rib|patt|moss|garter|stst|seam|knitting)"
+COLORS = (
+    r"(?: (?:mc|cc|maincolor|main color|contrast|white|black|navy|gold|red|blue|green|gray|grey|yellow|pink|brown|"
+    r"natural|color|dark|light|w|b|g|r|a|d|m|c)(?= |$)(?! <))?"
+)
+TWO = Figure((2.0,))
+Made = Item | None
+Maker = Callable[[re.Match[str]], Made]
+NOT_STITCHES = (
+    r"(?:k|p|work|rib|garter|cont|stst|moss) (?:even )?(?:next )?{N} (?:more |plain |complete |other )?"
+    r"(?:row|rnd|ridge|inch|cm|patt|needle)\b"
+)
+_SL_TAIL = (
+    r"(?: (?:as if to (?:k|p)|as for (?:k|p)(?:ing)?|(?:k|p|knit|purl)ways|(?:k|p) ?wise|kwise|pwise|purlwise|knitwise|pw))?"
+)
+
+
+def _n(match: re.Match[str]) -> Figure:
+    return figure(match) or ONE
+
+
+def _plain(name: str) -> Maker:
+    return lambda match: Work(_verb(match, name), figure(match) or ONE)
+
+
+def _verb(match: re.Match[str], default: str) -> str:
+    found = match.groupdict().get("v")
+    return {"seam": "p", "knitting": "k"}.get(found, found) if found else default
+
+
+def _tog(lean: str) -> Maker:
+    def make(match: re.Match[str]) -> Made:
+        together = figure(match) or TWO
+        uses = round(together.values[0])
+        side = "left" if match.groupdict().get("back") else lean
+        if len(together.values) > 1:
+            return Work("tog", together, 1, 0, side, "tog")
+        return Work(f"{match['v'] or 'k'}{uses}tog", ONE, uses, 1, side)
+
+    return make
+
+
+def _fixed(name: str, uses: int, gives: int, lean: str = "") -> Maker:
+    return lambda match: Work(name, figure(match) if "n" in match.groupdict() and match["n"] else ONE, uses, gives, lean)
+
+
+def _reach(reach: str) -> Maker:
+    return lambda match: Work(_verb(match, "k"), None, reach=reach, rest=figure(match) if "n" in match.groupdict() else None)
+
+
+PASS = (
+    r"(?:pass|draw|pull|lift|bring|throw|slip|bind|sl|passing|drawing|pulling|slipping) "
+    r"(?:(?:sl|first|<1>th|st|it|1st|previous|unknitted|one|<1>|that|last) ){0,4}over"
+    r"(?: (?:it|them|(?:other|next|k|p|last|<1>|alt|tog|narrow|knit|same|st|narrowed|one) ?){1,3}(?= |$))?"
+)
+
+STITCHES: tuple[tuple[str, Maker], ...] = (
+    (r"(?P<v>k|p) (?:next )?(?P<n>{N}) {ST}(?:tog|t)(?P<back> (?:tbl|(?:thru|in|into|from|at|taken at) (?:the )?back(?: of(?: st)?)?| ?b))?", _tog("right")),
+    (r"(?P<v>work|take)(?: up)? (?P<n>{N}) {ST}tog", _tog("right")),
+    (r"(?:p )?(?:narrow) (?P<n>{N}) (?:x|st)", _fixed("k2tog", 2, 1, "right")),
+    (r"(?P<v>p|k) (?:next )?{ST}(?P<n>{N}) {ST}(?:into|in) (?:one|<1>)(?: st)?", _tog("right")),
+    (r"p narrow", _fixed("p2tog", 2, 1, "right")),
+    (r"narrow(?: <1>)?", _fixed("k2tog", 2, 1, "right")),
+    (r"n(?: <1>)?(?= [,;.*)]|$)", _fixed("k2tog", 2, 1, "right")),
+    (r"sl and (?:bind|b)|sl bind", _fixed("skp", 2, 1, "left")),
+    (r"sl,? narrow and (?:bind|b)", _fixed("sk2p", 3, 1, "left")),
+    (r"(?:k|work) (?:<1> )?(?:st )?(?:into|in|thru)? ?(?:both )?(?:front and back|back and front)(?: (?:of|loop|in|into)(?: (?:next|same|each|this|every))?(?: st)?)?", _fixed("kfb", 1, 2)),
+    (r"(?:k|p|work)(?: <2>)?(?: st)? (?:twice|<2> x) (?:into|in) (?:next|same|last|<1>th)(?: st)?", _fixed("kfb", 1, 2)),
+    (r"(?:k|work|make) <2> {ST}(?:in|into|out of|from) (?:next|<1>|one|last|<1>th|same)(?: st)?", _fixed("kfb", 1, 2)),
+    (r"(?P<v>k|p|make|work) (?P<n>{N}) {ST}(?:in|into|out of) (?:next|<1>|same|<1>th)(?: st)?", lambda m: Work("into1", ONE, 1, round(_n(m).values[0]))),
+    (r"(?:inc|widen)(?: <1>)?(?: st)?(?: (?:k|p)(?:ways|wise))? (?:in|into|on) (?:each|every)(?: <1>)?(?: of)?(?: next)?(?: (?P<n>{N}))?(?: st)?", _fixed("inc", 1, 2)),
+    (r"inc (?:<1> )?{ST}(?:(?:k|p)(?:ways|wise) )?(?:in|into|on|by) (?:next|last|<1>th|same|this|following|foll|k|p|k twice into|center|end)(?: (?:st|<1> st))?", _fixed("inc", 1, 2)),
+    (r"inc (?P<n>{N})(?: st)?(?= [,;.)*]| and| k| p|$)", _fixed("inc", 1, 2)),
+    (r"inc(?: st)?(?= [,;)])", _fixed("inc", 1, 2)),
+    (r"widen(?: <1>)?", _fixed("m1", 0, 1)),
+    (r"(?:pu|raise|lift|pick up) (?:(?:loop|st|yarn|<1>|thread|horizontal|parallel|bar|strand) ?){1,3}(?:between|before)(?: (?:st|needle|next|<2>|and|last) ?){0,4}(?:(?: ?,)? ?and (?:k|p)(?: (?:it|thru|into|back|of|tbl|in|this) ?){0,4})?", _fixed("m1", 0, 1)),
+    (r"(?:dec)(?: <1>)?(?: st)?(?= [,;.)*]| k| p| and|$)", _fixed("dec", 2, 1)),
+    (r"(?:make|m) (?P<n>{N})(?: st)?(?! (?:row|buttonhole|rnd))", _fixed("yo", 0, 1)),
+    (r"(?:bring |throw |put |pass |carry |turn )?(?:yarn )?(?:yo|over|o|yarn over)(?: (?:needle|pin))? (?P<n>{N})(?: x)?(?! (?:row|rnd|k\b|p\b|st))", _fixed("yo", 0, 1)),
+    (r"(?P<n>{N}) (?:yo|over)(?:s)?(?= [,;.)*]|$)", _fixed("yo", 0, 1)),
+    (r"yarn (?:twice|<2> x) (?:round|around|over) (?:needle|pin)", _fixed("yo", 0, 2)),
+    (r"(?:bring|throw|put|pass|turn|carry|take) (?:the )?(?:yarn )?(?:yo|(?:yarn )?(?:fwd|forwards|round|around|over|in front)(?: (?:needle|of|round|over|pin))*)(?: (?P<n>{N}) x)?", _fixed("yo", 0, 1)),
+    (r"yo(?: needle)?|over(?= [,;.*)]| k| p| narrow| n\b| sl)|yarn (?:over|round needle|around needle)|o(?= [,;.)*]| <2>| k| p| n\b| sl)", _fixed("yo", 0, 1)),
+    (r"(?:and )?(?:bring |with |keeping |keep |put |carry |having |take |pass )?(?:the )?yarn (?:to |in |at )?(?:front|back|before|behind)(?: of (?:work|needle))?", lambda m: Work("yarn", Figure((0.0,)), 0, 0)),
+    (r"psso", _fixed("psso", 0, -1, "left")),
+    (r"p2sso|(?:pass|pull|draw|slip|sl) (?:both|<2>)(?: sl)?(?: st)? over(?: it)?", _fixed("p2sso", 0, -2, "")),
+    (PASS, _fixed("psso", 0, -1, "left")),
+    (r"cable(?P<c>4|6|8|10|12)", lambda m: Work(f"c{m['c']}", ONE, int(m["c"]), int(m["c"]))),
+    (r"sl (?P<n>{N}) {ST}(?:on|onto|to|in)(?: to)?(?: (?:cn|spare|dpn|alt|<1>|<2>th|cable|needle)){1,3}(?: (?:and )?(?:hold|leave|place|keep|held|left|at|to|in|drop)?(?: (?:in|at|to|it|them))?(?: (?:front|back)(?: of work)?))?", lambda m: Work("cn", figure(m), 1, 0)),
+    (r"(?P<v>k|p) (?:the )?(?:{N} )?{ST}(?:from|off|on) (?:cn|spare|cable|dpn)(?: needle)?", lambda m: Work("fromcn", ONE, 0, 0)),
+    (r"sl (?:next )?(?P<n>{N}) {ST}(?:on|onto|to)(?: to)?(?: (?:another|hold|dpn|needle|<1>|safety|for|thread|strand|spare))+(?: for (?:\w+ ?){1,4}(?=[,;.]|$))?", lambda m: Held(figure(m))),
+    (r"(?:sl|s|slip) (?P<n>{N})(?: st)?" + _SL_TAIL, _plain("sl")),
+    (r"sl(?: next)?(?: st)?" + _SL_TAIL + r"(?= [,;.*)]| k\b| p\b|$)", _plain("sl")),
+    (r"drop (?P<n>{N})?(?: st)?(?: off needle)?(?= [,;.)]|$)", _fixed("drop", 1, 0)),
+    (r"(?:bo) (?:center |next )?(?P<n>{N})(?: st)?(?: in (?:rib|patt|k|p))?(?: for (?:neck|front|back|underarm|buttonhole)(?: of neck)?)?(?! at )", lambda m: BindOff(figure(m))),
+    (r"co (?P<n>{N})(?: st)?(?: (?:over (?:\w+ ?){1,6}|for (?:\w+ ?){1,4}|in place of (?:\w+ ?){1,6})(?=[,;.]|$))?(?! at )", lambda m: CastOnInRow(_n(m))),
+    (r"(?:and )?(?:pu|k up)(?: and (?:k|p))? (?P<n>{N})(?: st| loops)?(?P<w>(?: (?:along|down|up|from|across|round|around|at|on|in|evenly|for|of|to|over) (?:(?!pu |k |and k |and pu |sl |co |work )[a-z-]+ ?|<1>th ){1,9})?)(?= ?[,;.(:)]|and|--|$|k |pu )", lambda m: Taken(figure(m), (m["w"] or "").strip(), True)),
+    (r"(?:and )?(?:(?P<v>k|p|rib|work|patt|cont)(?: (?:across|over|on))?)(?: next)?(?: the)? (?P<n>{N}) (?P<s>(?:\w+ )?st (?:of|from|on|left on)(?: (?:<1>|<2>th|one))? (?:back|front|left|right|sleeve|hold|pocket|st|first|alt|instep|center|spare|heel)(?: (?!and )(?:[a-z]+)){0,4}|st (?:left |rem )?(?:of|from|at|on) (?:(?!and )[a-z]+ ?){1,5}|(?:st )?from (?:(?!and )[a-z]+ ?){1,5}|instep st|heel st)", lambda m: Taken(figure(m), (m["s"] or "").strip(), False)),
+    (r"(?P<n>{N}) st (?:of|from) (?P<s>(?:back|front|left|right|sleeve|hold|first|<1>th|<2>th|alt|spare)(?: (?!and )[a-z]+){0,3})", lambda m: Taken(figure(m), (m["s"] or "").strip(), False)),
+    (r"turn(?: work)?", lambda m: Turn()),
+    (r"(?:and )?(?:join|work)(?: in)? (?:another|alt|<2>th|new|second|separate)(?: (?:ball|skein|length|end))?(?: of)?(?: yarn)?", lambda m: Parted()),
+    (r"(?P<v>" + VERB + r")(?: \w+)? (?:to|up to|until) (?:within )?(?:last )?(?P<n>{N}) {ST}(?:from|of|before) end(?: of (?:row|rnd|needle))?", _reach("last")),
+    (r"(?P<v>" + VERB + r")(?: (?:\w+|all))? (?:to|until|up to) (?:within )?last (?P<n>{N})(?: st)?(?: of (?:row|rnd|needle))?", _reach("last")),
+    (r"(?P<v>" + VERB + r") (?:to|until) (?:within )?(?P<n>{N}) {ST}{LEFT}(?: on needle)?", _reach("last")),
+    (r"(?P<v>" + VERB + r") (?:until|to) (?P<n>{N}) {ST}(?:before|from) (?:next |each )?marker", _reach("marker")),
+    (r"(?P<v>" + VERB + r")(?: \w+)? to (?:next |<1>th )?marker", _reach("marker0")),
+    (r"(?P<v>" + VERB + r")(?: (?:even|all|back|rem|rest|in patt|plain|k|p))*(?: st)? (?:(?:to|until) (?:the )?end|across|all across|back|rest of|balance of|all around|around|all round|rem (?:of )?(?:row|st)|all|rem|rest|to (?:front|neck|armhole|side) edge|entire)(?: (?:of )?(?:all )?(?:row|rnd|needle|these st|all st|st|rem st|rem row))*(?! <)", _reach("end")),
+    (r"(?P<v>k|p)nit? row", _reach("all")),
+    (r"(?P<v>k|p|work|rib|patt|moss|garter|knitting)(?: (?:plain|across|k))?(?= [.;:]|$)", _reach("all")),
+    (r"(?P<v>k|p|rib|work|patt|moss|seam|garter)(?: (?:across|over|next|<1>th|last|these|those|center|rem|all))* (?P<n>{N})(?: (?:plain|st|st plain|in back|tbl|b|more|thru back(?: of st)?|in (?:back of )?(?:row|st) below|st in (?:patt|rib|moss|garter|stst)|in (?:patt|rib|moss|garter)|k|p))?" + COLORS, _plain("k")),
+    (r"(?P<v>k|p|work|rib|patt) (?:in |into )?(?:back of )?(?:next|same|edge|each|this|seam|center|last|<1>th|sl|that)(?: (?:st|and|below|row|in|k))*(?= [,;.*)]| and| k| p|$)", _plain("k")),
+    (r"(?P<n>{N}) (?P<v>k|p)(?: st)?", _plain("k")),
+    (r"(?P<n>{N})(?: st)? in (?:garter|moss|patt|rib|stst)(?: st)?", lambda m: Work("patt", figure(m))),
+    (r"(?P<n>{N}) (?:mc|cc|white|black|navy|gold|red|blue|green|w|b|g|r|d|a|c|m)(?= |$)", lambda m: Work("k", figure(m))),
+    (r"(?P<v>k|p)(?: st)?(?= [,)*;]| yo| over| o\b)", _plain("k")),
+    (r"rep (?:cable|twist)", lambda m: None),
+    (r"(?:place|sl|slip|pm|sm|remove|pass|put)(?: on)? ?marker(?: on needle)?|pm|sm", lambda m: Work("marker", Figure((0.0,)), 0, 0)),
+    (r"wrap(?: next)?(?: st)?", lambda m: Work("wrap", Figure((0.0,)), 0, 0)),
+)  # fmt: skip
+
+
+def stitch(cursor: Cursor) -> Item | None:
+    """Return the stitch that stands here, None where there is none; the cursor moves over it."""
+    if cursor.see(NOT_STITCHES):
+        return None
+    since = cursor.pos
+    word = _first_word(cursor)
+    fused = vocabulary().fused.get(word)
+    if fused is not None:
+        times = cursor.take(r"\w+ (?P<n>{N}) x") or cursor.take(r"\w+(?: st)?")
+        n = figure(times) if times and "n" in times.groupdict() and times["n"] else ONE
+        return Work(fused.name, n or ONE, fused.uses, fused.gives, fused.lean, span=cursor.span(since))
+    for pattern, make in STITCHES:
+        match = cursor.take(pattern)
+        if match is not None:
+            made = make(match)
+            if made is None:
+                cursor.pos = since
+                return None
+            return _with_span(made, cursor, since)
+    return None
+
+
+def _first_word(cursor: Cursor) -> str:
+    stop = cursor.text.find(" ", cursor.pos)
+    return cursor.text[cursor.pos : stop if stop > 0 else len(cursor.text)]
+
+
+def _with_span(item: Item, cursor: Cursor, since: int) -> Item:
+    from dataclasses import replace
+
+    return replace(item, span=cursor.span(since))

@@ -1,0 +1,190 @@
+"""Working on: structures, with how far they go."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from lastlook.leaflet.instruction import Figure, Group, Run, Step, Structure, Work, WorkOn
+from lastlook.leaflet.parse.cursor import Cursor, figure
+from lastlook.leaflet.parse.lengths import OPTIONAL, ending, goal
+from lastlook.leaflet.parse.runs import run
+
+NAMED = {
+    "stst": "stockinette", "garter": "garter", "moss": "moss", "dmoss": "double moss", "revstst": "reverse stockinette",
+    "rib": "rib", "patt": "pattern", "plain": "garter",
+}  # fmt: skip
+VERB = (
+    r"(?:and )?(?:(?:cont|work|keep|keeping|proceed|go on|in foll)(?: (?:on|to|along))*(?: (?:work|k|p|rib|knitting))?|"
+    r"(?:k|p)(?: k)?(?= (?:even|in|for|until|every|each|{N} (?:inch|row|rnd|ridge|more|cm)|k\b|plain|straight|round|rnd|around|alt|to (?:meas|length)|as))|"
+    r"rib(?= (?:for|until|even|{N} (?:inch|row|rnd|more)|as|in|to))|rep(?= patt)|keep patt)"
+)
+ON = (
+    r"(?:on|over|across|use)(?: (?:these|those|rem|<1>th|last|all|same|each set of|set of|foll|center|this|sole|heel|instep|each|both)){0,3} (?:(?P<n>{N}) )?(?:heel |instep |sleeve |front |back |shoulder |neck )?"
+    r"(?:st|side|needle|shoulder|size needle|group)(?: (?:for (?:\w+ ?){1,3}|in this way|as foll))?"
+)
+MANNER = (
+    r"(?:in|as|on|keeping|and keep|and keeping|use|with|without|being careful)(?: (?:this|same|such|patt|these|established|"
+    r"manner|way|patt-cont|of|continuity|correct|set|est|asbefore|placed|usual|now|any|further|more|is|shape|inc|dec|widen|narrow|"
+    r"given|patt as|uniform|straight|border|st|in|to|at|as|place|foll|work|on|front|edge|both|edges|even|be|and|keep|well|right)){1,9}(?= ?[,;.]|--| until| for| to| end| dec| inc| and|$)|asbefore"
+)
+
+
+def work_on(cursor: Cursor, before: list[Step]) -> Step | None:
+    """Read 'work even until …', 'work in k 1, p 1 rib for …', 'continue in pattern'."""
+    since = cursor.pos
+    verb = cursor.take(VERB)
+    text = verb.group() if verb else ""
+    found = WorkOn(structure=_of_verb(text))
+    evidence = bool(found.structure)
+    if not verb and not cursor.see(r"(?:in )?(?:stst|garter|moss|revstst|rib)\b(?! (?:{N}|st {N}))"):
+        return None
+    for _ in range(12):
+        more = _modified(cursor, found)
+        if more is None:
+            break
+        found, evidence = more, True
+    if not evidence:
+        cursor.pos = since
+        return None
+    span = cursor.span(since)
+    bare = found.goal == WorkOn().goal and not found.ending.row and not found.ending.edge and found.on is None
+    if bare and found.structure:
+        return Structure(found.structure, found.run, span=span)
+    return replace(found, span=span)
+
+
+def _of_verb(text: str) -> str:
+    words = text.split()
+    if "rib" in words:
+        return "rib"
+    if words[:1] == ["k"]:
+        return "plain"
+    return "purl" if words[:1] == ["p"] else ""
+
+
+def _modified(cursor: Cursor, found: WorkOn) -> WorkOn | None:
+    """Read one more word of how, how far or up to which row."""
+    since = cursor.pos
+    cursor.take(r",|and|\(")
+    structured = _structure(cursor, found)
+    if structured is not None:
+        cursor.take(r"\)")
+        return structured
+    far = goal(cursor) if found.goal == WorkOn().goal else None
+    if far is not None:
+        cursor.take(r"\)")
+        return replace(found, goal=far)
+    last = ending(cursor)
+    if last is not None:
+        return replace(found, ending=last)
+    match = cursor.take(ON)
+    if match:
+        return replace(found, on=figure(match) or found.on)
+    if cursor.take(MANNER) or cursor.take(OPTIONAL) or cursor.take(r"back and (?:forth|fwd)(?: in row)?|round and round"):
+        return found
+    cursor.pos = since
+    if cursor.take(r"beg (?:and end )?use (?:a )?(?:p|k|rs|ws|<1>th)(?: patt)? row"):
+        return found
+    return None
+
+
+def _structure(cursor: Cursor, found: WorkOn) -> WorkOn | None:
+    if cursor.take(r"(?:even|straight)(?: (?:and )?(?:without (?:\w+ ?){1,2}))?|without (?:further |more |any )?(?:shape|inc|dec|widen|narrow|\w+)"):
+        return replace(found, structure=found.structure)
+    if cursor.take(r"(?:in |of )?(?:rnd|row) of (?:stst)|(?:in )?(?:k|p) (?:every|each|all) (?:row|rnd)s?"):
+        return replace(found, structure="stockinette" if "stst" in cursor.text[:cursor.pos][-12:] else "plain")
+    since = cursor.pos
+    if cursor.take(r"(?:in |of )?(?:k row|k <1> row) ,? ?(?:and )?p (?:<1> )?row(?: alt)?") or cursor.take(r"\( k <1> row , p <1> row \)"):
+        return replace(found, structure="stockinette")
+    match = cursor.take(r"(?:in |of |with |into |use |for )?(?:(?:rnd|row) (?:of|in) )?(?:(?:k|p|plain|single|twisted|double|wide|fancy|lace|cable|same|main|foll|k <\d> p <\d>) )?(?P<s>stst|garter|moss|dmoss|revstst|patt|rib)(?: (?:st|patt|in rnd|fabric|stitch))*(?: of)?(?! (?:{N}|row))")
+    if match:
+        name = NAMED[match["s"]]
+        if name in ("rib", "pattern", "stockinette", "garter"):
+            ribbed = _ribbing(cursor)
+            if ribbed:
+                return replace(found, structure=structure_name(ribbed, name), run=ribbed)
+        if name == "rib":
+            cursor.take(r"of \w+ ")
+        return replace(found, structure=name)
+    if cursor.take(r"(?:in |of |with )(?:(?:rnd|row) (?:of|in) )?(?:rib (?:of )?)?(?=k|p|\(|{N} k|{N} p|\*)"):
+        ribbed = _ribbing(cursor)
+        if ribbed:
+            cursor.take(r"(?:in )?rib(?: st| patt)?|alt|for rib")
+            return replace(found, structure=structure_name(ribbed, "rib"), run=ribbed)
+    cursor.pos = since
+    return None
+
+
+def _ribbing(cursor: Cursor) -> Run:
+    since = cursor.pos
+    opened = cursor.take(r"\(|,|of|:")
+    items = run(cursor)
+    if items and all(isinstance(item, Work | Group) for item in items) and not _reaches(items):
+        if opened and "(" in opened.group():
+            cursor.take(r"\)")
+        return items
+    cursor.pos = since
+    if cursor.take(r"\( k (?:each|every) (?:row|rnd) \)|, k (?:each|every) row|\( k (?:<1> )?row , p (?:<1> )?row \)|\( k <1> row , p <1> row \)"):
+        return ()
+    return ()
+
+
+def _reaches(items: Run) -> bool:
+    return any(isinstance(item, Work) and item.reach for item in items)
+
+
+def structure_name(items: Run, default: str) -> str:
+    """Name a rib after its stitches: 'rib 2x2'."""
+    flat = items[0].items if len(items) == 1 and isinstance(items[0], Group) else items
+    counts = [item for item in flat if isinstance(item, Work)]
+    pair = len(counts) == 2 and {item.name for item in counts} == {"k", "p"} and all(item.n for item in counts)
+    if pair:
+        a, b = (item.n.whole(0) if item.n else 1 for item in counts)
+        return f"rib {a}x{b}"
+    return default
+
+
+def run_on(cursor: Cursor, items: Run, since: int) -> Step | None:
+    """After a run of stitches: 'for 3 inches', 'in ribbing until …' makes it a fabric; None where it is a row."""
+    start = cursor.pos
+    cursor.take(r"and") if cursor.see(r"and rep") else None
+    ribbed = cursor.take(r",? ?(?:in |of )?(?:alt )?rib(?:bing)?(?: patt| st)?|,? ?alt(?= for)")
+    far = goal(cursor) if cursor.see(r",? ?(?:for|until|to (?:meas|depth|length)|{N} (?:inch|cm)|(?:for )?{N} row)") else None
+    if far is None and not ribbed:
+        cursor.pos = start
+        return None
+    found = WorkOn(structure=structure_name(items, "rib" if ribbed else "pattern"), run=items)
+    if far is not None:
+        found = replace(found, goal=far)
+    for _ in range(4):
+        more = _modified(cursor, found)
+        if more is None:
+            break
+        found = more
+    span = cursor.span(since)
+    if found.goal == WorkOn().goal:
+        return Structure(found.structure, found.run, span=span)
+    return replace(found, span=span)
+
+
+def plain_rows(cursor: Cursor) -> Step | None:
+    """Read 'P 1 row', 'knit 3 rounds', 'work 1 row'."""
+    since = cursor.pos
+    match = cursor.take(
+        r"(?:and )?(?P<v>k|p|work|rib|cont)(?: (?:even|in rib|in patt|straight|back|across|k|plain|a))* (?P<n>{N}) (?:more |k |plain |foll |complete |alt |even |p )*(?P<w>row|rnd|ridge)"
+        r"(?: (?:k|plain|even|straight|without (?:shape|dec|inc)|p|in (?:rib|patt|garter|stst|moss)|back and forth))*"
+    ) or cursor.take(r"(?P<v>k|p|work|rib) (?:next |<1> |foll |one |back |k )?(?P<w>row|rnd)(?P<n>(?!x)x)?") or cursor.take(
+        r"(?:k|work|make)? ?(?P<n>{N}) (?:plain |k |more )?(?P<v>k|p) (?P<w>row|rnd)"
+    ) or cursor.take(r"(?P<n>{N}) (?:more )?(?P<w>row|rnd) (?:of )?(?P<v>k|p|rib|garter)(?: st)?") or cursor.take(
+        r"(?:and )?(?P<v>k|p)(?: k)? back(?: (?:to end|row))?(?P<w>(?!x)x)?(?P<n>(?!x)x)?")  # fmt: skip
+    if match is None:
+        return None
+    n = figure(match) or Figure((1.0,))
+    if match["w"] == "ridge":
+        n = Figure(tuple(2 * one for one in n.values))
+    name = {"k": "plain", "p": "purl", "rib": "rib", "garter": "garter"}.get(match["v"], "")
+    found = WorkOn(structure=name, goal=replace(WorkOn().goal, rows=n))
+    last = ending(cursor)
+    if last is not None:
+        found = replace(found, ending=last)
+    return replace(found, span=cursor.span(since))

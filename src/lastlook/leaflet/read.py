@@ -1,0 +1,75 @@
+"""From text to a leaflet: layout, then canonical words, then the grammar. Nothing typed here raises."""
+
+from __future__ import annotations
+
+import re
+
+from lastlook.finding import SourceText, Span
+from lastlook.leaflet import header
+from lastlook.leaflet.canon import canon
+from lastlook.leaflet.crochet_terms import american
+from lastlook.leaflet.layout import Head, heads
+from lastlook.leaflet.leaflet import Leaflet, Part
+from lastlook.leaflet.parse import steps
+from lastlook.leaflet.vocabulary import Vocabulary, vocabulary
+from lastlook.quantity import Origin, gauge_of
+
+MET = frozenset({"sizes", "materials", "gauge", "legend", "title", "note", "other"})
+CAST_ON = re.compile(r"\b(?:cast|set)(?:ing)?\s+(?:on|up)\b|\bpick(?:ed)? up and k", re.I)
+
+
+def read(text: str, *, corrections: dict[str, str] | None = None) -> Leaflet:
+    """Read a leaflet; whatever is not understood stays in place as `Unread`."""
+    found = heads(text)
+    words = vocabulary()
+    own = header.own_words(text, found, words)
+    if own:
+        words = words.with_own(own)
+    names = header.sizes(text, found) or header.inferred(text, words)
+    printed = header.gauge(text, found, words)
+    measure = gauge_of(printed[0], printed[1], Origin.PRINTED) if printed else None
+    parts = [part for head in _split(text, found) for part in _part(text, head, words, len(names))]
+    multiples = tuple(
+        (head.name, int(match.group(1)), int(match.group(2) or 0))
+        for head in found
+        for match in [re.search(r"(?i)multiple of (\d+)(?:\s*sts?\.?)?(?:\s*(?:plus|and|\+)\s*(\d+))?", text[head.span.start : head.body.end][:400])]
+        if match
+    )  # fmt: skip
+    return Leaflet(
+        SourceText(text), header.title(text, found), names, measure, header.buttons(text, found), tuple(parts), multiples
+    )
+
+
+def _split(text: str, found: list[Head]) -> list[Head]:
+    """Cut instructions that follow a meta stretch without a head of their own from it, at a paragraph or sentence."""
+    out: list[Head] = []
+    for head in found:
+        cast = CAST_ON.search(text, head.body.start, head.body.end) if head.kind in MET else None
+        if cast is None:
+            out.append(head)
+            continue
+        cut = _cut(text, head.body.start, cast.start())
+        out.append(Head(head.name, head.kind, head.span, Span(head.body.start, cut), head.make))
+        kind = "piece" if head.kind in MET else head.kind
+        name = head.name if head.kind == "other" else ""
+        out.append(Head(name, kind, Span(cut, cut), Span(cut, head.body.end)))
+    return out
+
+
+def _cut(text: str, start: int, cast: int) -> int:
+    paragraph = text.rfind("\n\n", start, cast)
+    if paragraph >= 0:
+        return paragraph + 2
+    stop = max((match.end() for match in re.finditer(r"[.:;]\s+(?=[A-Z])", text[start:cast])), default=-1)
+    line = text.rfind("\n", start, cast)
+    return start + stop if stop >= 0 else (line + 1 if line >= 0 else start)
+
+
+def _part(text: str, head: Head, words: Vocabulary, sizes: int) -> list[Part]:
+    if head.kind in MET:
+        return []
+    if head.kind == "crochet":
+        text = american(text, head.body)
+    body = canon(text, head.body.start, head.body.end, words, sizes)
+    kind = "border" if head.kind == "crochet" else ""
+    return [Part(head.name, head.kind, head.span, tuple(steps(body, kind)), head.make)]

@@ -1,0 +1,88 @@
+"""Which words a leaflet is made of, and the one change that turns an unknown word into a known one."""
+
+from __future__ import annotations
+
+from functools import cache
+from importlib import resources
+
+from lastlook.leaflet.vocabulary import vocabulary
+
+LOOK_ALIKE = (("m", "rn"), ("rn", "m"), ("0", "o"), ("1", "l"), ("1", "i"), ("l", "i"), ("i", "l"), ("5", "s"), ("|", "l"),
+              ("cl", "d"), ("vv", "w"), ("ii", "n"), ("ri", "n"), ("n", "ri"), ("li", "h"), ("c", "e"), ("e", "c"), ("8", "s"), ("0", "O"), ("I", "l"), ("t", "l"), ("f", "t"))  # fmt: skip
+"""What an eye or an engine takes for another: what it saw, what was printed."""
+SHORTEST_PART = 2
+LONGEST = 40
+
+
+@cache
+def known() -> frozenset[str]:
+    """Return the words of the trade and the plain ones that leaflets use, in lower case."""
+    trade = vocabulary()
+    plain = resources.files("lastlook.leaflet").joinpath("repair_words.txt").read_text(encoding="utf-8")
+    listed = {word for line in plain.splitlines() if not line.startswith("#") for word in line.split()}
+    return frozenset({*trade.words, *trade.numbers, *trade.ordinals, *trade.noise, *trade.fused, *listed})
+
+
+def understands(core: str) -> bool:
+    """Whether a word stands in the list, whole or part by part where hyphens or strokes join it."""
+    low = core.lower().replace("’", "'").removesuffix("'s")
+    if low in known() or not any(sign.isalpha() for sign in low):
+        return True
+    for joint in "-—–/.,":
+        if joint in low:
+            return all(understands(part) for part in low.split(joint) if part)
+    return False
+
+
+def confused(core: str) -> str | None:
+    """Return the one known word that differs from this one by signs that look alike, None where none or several do."""
+    if not 3 <= len(core) <= LONGEST:
+        return None
+    found = {made for made in _changed(core) if made.lower() in known()}
+    return found.pop() if len(found) == 1 else None
+
+
+def _changed(core: str) -> set[str]:
+    out = set()
+    for saw, printed in LOOK_ALIKE:
+        spot = core.find(saw)
+        while spot >= 0:
+            out.add(core[:spot] + printed + core[spot + len(saw) :])
+            spot = core.find(saw, spot + 1)
+        out.add(core.replace(saw, printed))
+    return out - {core}
+
+
+def split(core: str) -> str | None:
+    """Return the word cut into the fewest known ones, None where it can't be or where two ways are as good.
+
+    >>> split("knitacross")
+    'knit across'
+    """
+    low = core.lower()
+    if not 4 <= len(low) <= LONGEST:
+        return None
+    ways: list[list[list[int]]] = [[[]]]
+    for stop in range(1, len(low) + 1):
+        here = [
+            [*way, stop]
+            for start in range(stop)
+            if _is_part(low[start:stop])
+            for way in ways[start]
+            if start == 0 or way
+        ]
+        fewest = min((len(way) for way in here), default=0)
+        ways.append([way for way in here if len(way) == fewest][:4])
+    whole = [way for way in ways[-1] if len(way) > 1]
+    if len(whole) != 1 or len(whole[0]) > 4:
+        return None
+    cuts = [0, *whole[0]]
+    return " ".join(core[start:stop] for start, stop in zip(cuts, cuts[1:], strict=False))
+
+
+def _is_part(low: str) -> bool:
+    return low == "a" or (len(low) >= SHORTEST_PART and low in known() and low not in _NEVER_PARTS)
+
+
+_NEVER_PARTS = frozenset({"st", "ea", "sl", "ch", "sc", "dc", "tr", "ss", "mm", "cm", "pl", "alt", "inc", "pat", "rem", "rep", "nos", "ins", "lp"})  # fmt: skip
+"""Abbreviations that also end or begin plain words; a word is not cut at them."""

@@ -1,0 +1,116 @@
+"""Figures that differ from size to size, as one value: `34 (36-38)`, `32 [34, 36]`, `90 (96, 102); 108, 114`."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from lastlook.leaflet.canon import Lexeme
+
+OPEN, CLOSE = frozenset({"("}), frozenset({")"})
+BETWEEN = frozenset({",", "-", "--", "/", ";", "and", "inchmark", "inch", "in", "st", "cm", "or"})
+
+
+@dataclass(frozen=True)
+class Figure:
+    """One number for all sizes, or one for each."""
+
+    values: tuple[float, ...]
+
+    def at(self, size: int) -> float:
+        """Return the number for a size, counted from 0; a list that is too short gives its last."""
+        if len(self.values) == 1:
+            return self.values[0]
+        return self.values[min(size, len(self.values) - 1)]
+
+    def whole(self, size: int) -> int:
+        """Return the number for a size as a count."""
+        return round(self.at(size))
+
+    def fits(self, sizes: int) -> bool:
+        """Whether there is one value for all or one for each of the sizes."""
+        return len(self.values) in (1, sizes)
+
+
+def write_values(values: Sequence[float]) -> str:
+    """Return numbers in the canonical text: '<34|36|38>'."""
+    return "<" + "|".join(f"{value:.6g}" for value in values) + ">"
+
+
+def read_values(canonical: str) -> Figure:
+    """Return the figure that a canonical number stands for.
+
+    >>> read_values("<34|36>").values
+    (34.0, 36.0)
+    """
+    return Figure(tuple(float(part) for part in canonical.strip("<>").split("|")))
+
+
+def size_list(stream: list[Lexeme], sizes: int) -> list[Lexeme]:
+    """Join a number and the bracket of numbers after it into one lexeme."""
+    out: list[Lexeme] = []
+    spot = 0
+    while spot < len(stream):
+        one = stream[spot]
+        if not one.figures:
+            out.append(one)
+            spot += 1
+            continue
+        values, stop = _bracket(stream, spot)
+        if len(values) > 1 and sizes > len(values):
+            values, stop = _second_group(stream, stop, values, sizes)
+        if len(values) > 1 and _is_list(values, sizes, stream, stop):
+            out.append(replace(one, canon=write_values(values), end=stream[stop - 1].end, figures=tuple(values)))
+            spot = stop
+        else:
+            out.append(one)
+            spot += 1
+    return out
+
+
+def _is_list(values: list[float], sizes: int, stream: list[Lexeme], stop: int) -> bool:
+    """A bracket of one number after a number, in a leaflet of one size, is something else."""
+    if sizes == 1:
+        return False
+    return sizes == 0 or len(values) == sizes or len(values) > 2 or stop >= len(stream)
+
+
+def _bracket(stream: list[Lexeme], spot: int) -> tuple[list[float], int]:
+    """Return the values of `34 (36-38)` from its first number, and where it ends."""
+    values = [stream[spot].figures[0]]
+    at = spot + 1
+    if at < len(stream) and stream[at].canon in ("inchmark", "inch", "in"):
+        at += 1
+    if at >= len(stream) or stream[at].canon not in OPEN:
+        return values, spot + 1
+    at += 1
+    while at < len(stream):
+        one = stream[at]
+        if one.figures and len(one.figures) == 1:
+            values.append(one.figures[0])
+        elif one.canon in ("o", "O", "yo"):
+            values.append(0.0)
+        elif one.canon in CLOSE and len(values) > 1:
+            return values, at + 1
+        elif one.canon not in BETWEEN:
+            return values[:1], spot + 1
+        at += 1
+    return values[:1], spot + 1
+
+
+def _second_group(stream: list[Lexeme], stop: int, values: list[float], sizes: int) -> tuple[list[float], int]:
+    """Add `; 108, 114, 120` or `30 (34, 38)` where that makes up the number of sizes."""
+    more, at = list(values), stop
+    while at < len(stream) and len(more) < sizes:
+        one = stream[at]
+        if one.figures:
+            part, after = _bracket(stream, at)
+            more += part
+            at = after
+        elif one.canon in BETWEEN:
+            at += 1
+        else:
+            break
+    return (more, at) if len(more) == sizes else (values, stop)
