@@ -1,32 +1,46 @@
 """Sewing-pattern pieces: drafted, taken in, altered, trued, fitted; a piece never changes in place."""
 
+from lastlook.paper.alter import ALTERATIONS, Alteration, alter, read_alteration, write_alteration
 from lastlook.paper.as_json import as_json, piece_json, seam_json
-from lastlook.paper.draft import KINDS, draft
+from lastlook.paper.draft import KINDS, WORDS, Given, draft, read_given
 from lastlook.paper.drafted import Drafted
 from lastlook.paper.easing import UNKNOWN, Easing, easing_of
+from lastlook.paper.in_words import in_words
 from lastlook.paper.paper_piece import Level, Notch, PaperPiece
 from lastlook.paper.seam_edge import Dart, SeamEdge, Use
 from lastlook.paper.seams import Counted, Fullness, Join
 from lastlook.paper.take import write_svg
+from lastlook.paper.truing import true, trued
 
 __all__ = [
+    "ALTERATIONS",
     "KINDS",
     "UNKNOWN",
+    "WORDS",
+    "Alteration",
     "Counted",
     "Dart",
     "Drafted",
     "Easing",
     "Fullness",
+    "Given",
     "Join",
     "Level",
     "Notch",
     "PaperPiece",
     "SeamEdge",
     "Use",
+    "alter",
     "as_json",
     "draft",
     "easing_of",
+    "in_words",
     "piece_json",
+    "read_alteration",
+    "read_given",
     "seam_json",
+    "true",
+    "trued",
+    "write_alteration",
     "write_svg",
 ]

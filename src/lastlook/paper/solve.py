@@ -6,7 +6,8 @@ import math
 from collections.abc import Callable
 
 _HALVINGS = 100
-_FINE = 1e-9
+_FINE = 1e-7
+"""Lengths are solved to a ten-thousandth of a micrometre."""
 
 
 def solve(short_by: Callable[[float], float], low: float, high: float) -> float | None:

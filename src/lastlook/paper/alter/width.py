@@ -7,6 +7,8 @@ Up to about 5 cm in all, 12.5 mm an edge, is safe (from memory of a textbook lim
 
 from __future__ import annotations
 
+import math
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from lastlook.finding import Finding
@@ -97,8 +99,7 @@ def _moved(piece: PaperPiece, edge: str, ask: Widen) -> PaperPiece | Finding:
     moves = {
         spot: (spot[0] + out * ask.by_mm * _weight(ask.at, spot[1], (high, level, low)), spot[1]) for spot in spots
     }
-    narrow = min(((piece.width_mm(spot[1]) or 1e9) - abs(spot[0] - to[0]), spot) for spot, to in moves.items())
-    if ask.by_mm < 0 and narrow[0] < LEAST_WIDTH_MM:
+    if ask.by_mm < 0 and _narrowest(piece, moves) < LEAST_WIDTH_MM:
         return refusal(
             piece,
             f"{piece.name} can't be taken in by {mm(-ask.by_mm)} at its {edge}.",
@@ -107,6 +108,12 @@ def _moved(piece: PaperPiece, edge: str, ask: Widen) -> PaperPiece | Finding:
             edge,
         )
     return reshape(piece, moves)
+
+
+def _narrowest(piece: PaperPiece, moves: Mapping[Point, Point]) -> float:
+    """Return the least width of a piece once spots of its edge are moved inwards."""
+    widths = [(piece.width_mm(spot[1]), abs(spot[0] - to[0])) for spot, to in moves.items()]
+    return min((width - by for width, by in widths if width is not None), default=math.inf)
 
 
 def outward(piece: PaperPiece, side: SeamEdge) -> float:

@@ -1,5 +1,6 @@
 """Skirts drafted from measurements, each kind in its own file with its formulas cited."""
 
 from lastlook.paper.draft.draft import KINDS, draft
+from lastlook.paper.draft.given import WORDS, Given, read_given
 
-__all__ = ["KINDS", "draft"]
+__all__ = ["KINDS", "WORDS", "Given", "draft", "read_given"]

@@ -66,22 +66,25 @@ def read_ask(
 ) -> Ask | tuple[Finding, ...]:
     """Return the complete input of a draft, or what stands in its way."""
     lacking = [_missing(name.replace("_", " "), name) for name in needs if name not in measures]
-    if "length_mm" not in options:
+    length = options.get("length_mm", measures.get("waist_to_hem"))
+    if length is None:
         lacking.append(_missing("length from waist to hem", "length"))
-    odd = [_odd(name, mm) for name, mm in [*measures.items(), ("length_mm", options.get("length_mm", 1.0))]]
+    used = (*FITTED, "waist_to_hip", "waist_to_hem", "waist_to_knee")
+    odd = [_odd(name, measures[name]) for name in used if name in measures]
+    odd += [_odd("length_mm", length)] if length is not None else []
     lacking += [finding for finding in odd if finding]
-    if lacking:
+    if lacking or length is None:
         return tuple(lacking)
     waist = measures["waist_girth"]
     hip = measures.get("hip_girth", waist)
     depth = measures.get("waist_to_hip", ASSUMED_HIP_DEPTH_MM)
-    ask = Ask(kind, waist, hip, depth, options["length_mm"], options, measures)
+    ask = Ask(kind, waist, hip, depth, length, options, measures)
     wants_hip = "hip_girth" in needs
     beyond = _beyond_stretch(ask)
     if beyond:
         return beyond
     notes = _depth_notes(ask) if wants_hip else ()
-    return Ask(kind, waist, hip, depth, options["length_mm"], options, measures, notes)
+    return Ask(kind, waist, hip, depth, length, options, measures, notes)
 
 
 def _missing(what: str, fact: str) -> Finding:
@@ -144,6 +147,6 @@ def _too_tight(level: str, ease: float, least: float, fact: str) -> Finding:
         Certainty.PROVEN,
         f"The {level} would be {-ease / 10:.1f} cm smaller than the body, and the cloth {stretch}.",
         "A garment may be smaller than the body by half of what its cloth stretches; common practice, no source.",
-        f"Give the {level} {-least / 10:.1f} cm of ease or more, or measure the cloth's stretch over 10 cm.",
+        f"Give the {level} {abs(least) / 10:.1f} cm {'less than the body at most' if least else 'of ease or more'}, or measure the cloth's stretch over 10 cm.",
         where=Where(fact=fact),
     )

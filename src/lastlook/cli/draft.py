@@ -1,0 +1,61 @@
+"""Draft a skirt from measurements: true-size pieces, their girths, ease and seams.
+
+Lengths are written as on a tape: 71cm, 28in, 28 1/2", 28½. A minus makes an ease smaller than the body:
+--ease-hip=-2cm.
+"""
+
+from __future__ import annotations
+
+import argparse
+import json
+import re
+from pathlib import Path
+
+from lastlook import finding, paper
+from lastlook.finding import Certainty
+from lastlook.quantity import Units
+
+
+def add(parser: argparse.ArgumentParser) -> None:
+    """Add what can be said of a skirt."""
+    parser.add_argument("garment", choices=["skirt"], help="what to draft")
+    parser.add_argument("--kind", default="a-line", help="kind of skirt: " + ", ".join(paper.KINDS))
+    for name, word in paper.WORDS.items():
+        parser.add_argument(f"--{name}", metavar=word.sort.name, help=word.say.replace("%", "%%"))
+    parser.add_argument("--cloth", default="", metavar="FIBRE", help="fibre of the cloth: wool, cotton, ...")
+    parser.add_argument("--units", choices=[one.value for one in Units], help="unit of lengths that name none")
+    parser.add_argument("--out", type=Path, metavar="DIR", help="folder to write one true-size SVG a piece into")
+    parser.add_argument("--json", action="store_true", help="answer in JSON")
+
+
+def run(args: argparse.Namespace) -> int:
+    """Draft, write the pieces, say what there is to say."""
+    said = {name: text for name in paper.WORDS if (text := getattr(args, name.replace("-", "_"))) is not None}
+    given = paper.read_given(said, Units(args.units) if args.units else None, args.cloth)
+    if given.findings:
+        return _say(paper.Drafted(args.kind, (), findings=given.findings), {}, args.json)
+    drafted = paper.trued(paper.draft(args.kind, given.measures, given.options, given.easing))
+    files = _write(drafted, args.out) if args.out and drafted.pieces else {}
+    return _say(drafted, files, args.json)
+
+
+def _write(drafted: paper.Drafted, folder: Path) -> dict[str, str]:
+    folder.mkdir(parents=True, exist_ok=True)
+    files = {}
+    for piece in drafted.pieces:
+        path = folder / (re.sub(r"[^a-z0-9]+", "-", piece.name.lower()).strip("-") + ".svg")
+        path.write_text(paper.write_svg(piece), encoding="utf-8")
+        files[piece.name] = str(path)
+    return files
+
+
+def _say(drafted: paper.Drafted, files: dict[str, str], as_json: bool) -> int:
+    if as_json:
+        print(json.dumps(paper.as_json(drafted, files), ensure_ascii=False, indent=2))
+    else:
+        print("\n".join(paper.in_words(drafted, files)))
+        for one in drafted.findings:
+            print("\n" + finding.say(one))
+    if not drafted.pieces:
+        return 2
+    return 1 if any(one.certainty in (Certainty.PROVEN, Certainty.UNKNOWN) for one in drafted.findings) else 0

@@ -1,0 +1,43 @@
+"""A set of pieces in words, a line each: pieces, girths with ease, seams."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from lastlook.paper.drafted import Drafted
+from lastlook.paper.paper_piece import PaperPiece
+from lastlook.piece import Seam
+
+
+def in_words(drafted: Drafted, files: Mapping[str, str] | None = None) -> list[str]:
+    """Return the lines; `files` names the drawing of each piece."""
+    out = [_piece(piece, (files or {}).get(piece.name)) for piece in drafted.pieces]
+    if drafted.pieces:
+        out += ["", *_girths(drafted), "", *(_seam(seam) for seam in drafted.seams)]
+    return out
+
+
+def _piece(piece: PaperPiece, file: str | None) -> str:
+    cut = f"cut {piece.quantity}" + (" as a mirrored pair" if piece.mirrored_pair else "")
+    cut += f", {piece.fold_edge} on the fold" if piece.fold_edge else ""
+    darts = ", ".join(f"{dart.intake_mm:.1f} x {dart.length_mm:.0f} mm" for dart in piece.darts)
+    text = f"{piece.name}: {cut}" + (f"; darts {darts}" if darts else "")
+    return text + (f"; {file}" if file else "")
+
+
+def _girths(drafted: Drafted) -> list[str]:
+    out = []
+    for level, girth in drafted.girths_mm.items():
+        ease = drafted.ease_mm.get(level)
+        if girth is not None:
+            over = "" if ease is None else f", {abs(ease) / 10:.1f} cm {'more' if ease >= 0 else 'less'} than the body"
+            out.append(f"{level}: {girth / 10:.1f} cm{over}")
+    return out
+
+
+def _seam(seam: Seam) -> str:
+    how = {"exactly": "meet", "by easing": "meet by easing", "on purpose": "differ on purpose", "no": "do not meet"}
+    return (
+        f"{seam.mate.a} {seam.a_length:.1f} mm and {seam.mate.b} {seam.b_length:.1f} mm "
+        f"{how[seam.meets.value]} ({seam.difference:+.1f} mm)"
+    )
