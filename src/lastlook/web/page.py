@@ -55,6 +55,7 @@ def framed(request: Request, template: str, desk: Desk, **facts: Any) -> Respons
         "here": request.url.path + (f"?{request.url.query}" if request.url.query else ""),
         "places": places.of(desk.outfit, f"/outfit/{number}"),
         "desk": desk,
+        "leads_to": lambda finding: places.leads_to(finding, desk.outfit, f"/outfit/{number}"),
         "verdict": desk.verdict,
         "undo": room.shelf.may_undo(number),
         "redo": room.shelf.may_redo(number),
@@ -63,6 +64,6 @@ def framed(request: Request, template: str, desk: Desk, **facts: Any) -> Respons
         "length": words.lengths(manner),
         "chance": words.chance,
         "drawn": Markup,
-        "refusal": facts.pop("refusal", None) or room.follow(number),
+        "refusal": room.slips.pop(number, None) or room.follow(number),
     }
     return HTMLResponse(_SHELF.get_template(template).render({**frame, **facts}))

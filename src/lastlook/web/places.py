@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from urllib.parse import quote
 
+from lastlook.finding import Finding
 from lastlook.outfit import Outfit
 
 
@@ -18,6 +19,24 @@ def of(outfit: Outfit, at: str) -> list[tuple[str, str]]:
     out += [("Last look", f"{at}/last-look"), ("Sheets", f"{at}/sheets")]
     out += [(_named("Needles", one.name, len(outfit.knittings)), needles(at, one.name)) for one in outfit.knittings]
     return out
+
+
+def leads_to(finding: Finding, outfit: Outfit, at: str) -> tuple[str, str] | None:
+    """Return the name and address of the screen on which a finding is settled, None where there is none."""
+    fact = finding.where.fact or ""
+    root, _, rest = fact.partition(".")
+    name, _, key = rest.partition(".")
+    if root == "wearer":
+        return "the wearer", f"{at}/wearer#m-{rest.removeprefix('measures.')}"
+    if root == "stock" or (root == "knitting" and key in ("swatch", "yarn")):
+        return "the cupboard", f"{at}/cupboard"
+    if root == "sewing" and any(one.name == name for one in outfit.sewings):
+        return ("the cutting table", table(at, name)) if key in ("lay", "cloth") else ("the paper", sewing(at, name))
+    if root == "knitting" and any(one.name == name for one in outfit.knittings):
+        return "the leaflet", leaflet(at, name)
+    if finding.where.span and outfit.knittings:
+        return "the leaflet", leaflet(at, outfit.knittings[0].name)
+    return None
 
 
 def leaflet(at: str, garment: str) -> str:

@@ -14,7 +14,7 @@ from string import ascii_lowercase
 from lastlook.finding import Finding, Span
 from lastlook.knit import LeafletReading
 
-BLANK_LINES = re.compile(r"\n[ \t]*\n\s*?(?=\S|\Z)")
+BLANK_LINES = re.compile(r"\n[ \t]*\n(?:[ \t]*\n)*")
 
 
 @dataclass(frozen=True)

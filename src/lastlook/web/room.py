@@ -55,6 +55,8 @@ class Room:
         self.clock = clock
         self.opens_on: int | None = None
         """The outfit that the door leads to; the one that came last if nobody said."""
+        self.slips: dict[int, Finding] = {}
+        """What an outfit's last act could not take, shown once on the next page."""
         self._desks: OrderedDict[Document, Desk] = OrderedDict()
         self._turn = RLock()
 

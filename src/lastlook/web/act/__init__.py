@@ -2,5 +2,6 @@
 
 from lastlook.web.act.changes import change, redo, undo
 from lastlook.web.act.mailing import mail, receive
+from lastlook.web.act.strip import WAYS, lay_on
 
-__all__ = ["change", "mail", "receive", "redo", "undo"]
+__all__ = ["WAYS", "change", "lay_on", "mail", "receive", "redo", "undo"]

@@ -24,7 +24,9 @@ async def change(request: Request) -> Response:
     room, number = room_of(request), number_of(request)
     if edits:
         said = said.replace("{value}", str(form.get("value") or ""))
-        await run_in_threadpool(room.change, number, edits, said)
+        unread = await run_in_threadpool(room.change, number, edits, said)
+        if unread:
+            room.slips[number] = unread
         await run_in_threadpool(request.app.state.laying.start_behind, number)
     return _back(request, form)
 

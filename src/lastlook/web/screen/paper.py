@@ -9,6 +9,7 @@ from starlette.responses import Response
 
 from lastlook import outfit, paper, sheet
 from lastlook.sheet.draw.paper import quantity_words
+from lastlook.web import act
 from lastlook.web.page import framed, number_of, room_of
 
 TIMES = 0.16
@@ -62,7 +63,7 @@ def show(request: Request) -> Response:
         all_over=[strip for name, strip in strips if name not in known],
         seams=one.drafted.seams,
         girths=_girths(one.drafted),
-        kinds=paper.KINDS,
+        ways=act.WAYS,
         findings=(*one.drafted.findings, *one.findings),
     )
 
