@@ -32,7 +32,7 @@ OUTSIDE_WORLD = {"sqlite3", "socket", "urllib", "http", "random", "time", "subpr
 ROOMS = {
     "shapely": ("geometry",),
     "reportlab": ("sheet",),
-    "pypdfium2": ("sheet",),
+    "pypdfium2": ("sheet", "scan"),
     "sqlite3": ("keep",),
     "starlette": ("web",),
     "uvicorn": ("web", "cli"),
@@ -41,6 +41,8 @@ ROOMS = {
     "defusedxml": ("geometry", "paper"),
     "ezdxf": ("geometry", "paper"),
     "tomlkit": ("outfit",),
+    "rapidocr": ("scan",),
+    "onnxruntime": ("scan",),
 }
 BAD_NAMES = {"utils", "helpers", "common", "base", "managers", "services", "handlers", "models", "consts"}
 

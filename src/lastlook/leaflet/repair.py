@@ -50,6 +50,8 @@ class Repaired:
 
 
 _CHUNK = re.compile(r"\S+")
+_BROKEN_BEFORE, _BROKEN_AFTER = re.compile(r"-[ ]*\n[ ]*$"), re.compile(r"-[ ]*\n")
+"""The halves of a word that the end of a line broke; the reader joins them."""
 _CORE = re.compile(r"^([(\[{*\"'“‘]*)(.*?)([)\]},;:.!?\"'”’*—–-]*)$", re.S)
 _STITCH_ONE = re.compile(r"(?<![A-Za-z0-9])([KkPp]|[Ss]l|[Mm])(\.?)[Il|](?=$|[,;.:)\]*])")
 _MIXED_FIGURE = re.compile(r"^(?=.*\d)[\dOoIl|]+((?:st|nd|rd|th)?)$")
@@ -60,10 +62,13 @@ _COUNTED = re.compile(
 )
 _AFTER_STITCH = re.compile(r"(?:^|[\s,(*])(?:[KkPp]|[Ss]l|[Ii]nc|[Dd]ec|[Mm]ake|[Pp]url|[Kk]nit|[Ss]lip)\.?\s*$")
 _FRACTION_HALF = re.compile(r"^[Il|]/([248])$")
-_LOST_STOP = re.compile(r"(?<=[a-z]{2})([.;:!?])(?=[A-Z])|(?<=[a-z]{3}),(?=[A-Za-z]{3})")
+_LOST_STOP = re.compile(r"(?<=[a-z]{2})([.;:!?])(?=[A-Z])|(?<=[a-z]{3}),(?=[A-Za-z]{3})|(?<=[a-z]{2}):(?=\d)")
+_LONG_DASH = re.compile(r"^([(*]*[A-Za-z]{3,}[.,]?)-(\d+)(?=$|[,.;:)])")
 _STUCK_FIGURE = re.compile(r"^([A-Za-z]{2,})(\d+[½¼¾]?)$")
 _STUCK_WORD = re.compile(r"^(\d+[½¼¾]?)([A-Za-z]{2,})$")
-_ALIKE = str.maketrans({"—": "—", "：": ":", "；": ";", "，": ",", "（": "(", "）": ")", "。": ".", "＊": "*", "！": "!"})
+_ALIKE = str.maketrans(
+    {"—": "—", "：": ":", "；": ";", "，": ",", "（": "(", "）": ")", "。": ".", "＊": "*", "！": "!"}
+)
 
 
 def repair(text: str) -> Repaired:
@@ -74,6 +79,8 @@ def repair(text: str) -> Repaired:
     """
     found: list[Repair] = []
     for match in _CHUNK.finditer(text):
+        if _BROKEN_BEFORE.search(text[: match.start()][-4:]) or _BROKEN_AFTER.match(text, match.end() - 1):
+            continue
         now, whys, number = _mended(match.group(), text[: match.start()][-24:], text[match.end() : match.end() + 24])
         if now != match.group():
             found.append(Repair(Span(match.start(), match.end()), match.group(), now, "; ".join(whys), number))
@@ -90,8 +97,11 @@ def _mended(chunk: str, before: str, after: str) -> tuple[str, list[str], bool]:
     plain = _narrow(chunk)
     if plain != chunk:
         whys.append("a wide sign of print for a narrow one")
-    parts = _spaced(plain)
-    if parts != plain:
+    dashed = _LONG_DASH.sub(r"\1--\2", plain)
+    if dashed != plain:
+        whys.append("a long dash before a count")
+    parts = _spaced(dashed)
+    if parts != dashed:
         whys.append("a space was lost after a stop")
     number = False
     out = []

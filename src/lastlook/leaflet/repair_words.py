@@ -4,11 +4,14 @@ from __future__ import annotations
 
 from functools import cache
 from importlib import resources
+from itertools import pairwise
 
 from lastlook.leaflet.vocabulary import vocabulary
 
-LOOK_ALIKE = (("m", "rn"), ("rn", "m"), ("0", "o"), ("1", "l"), ("1", "i"), ("l", "i"), ("i", "l"), ("5", "s"), ("|", "l"),
-              ("cl", "d"), ("vv", "w"), ("ii", "n"), ("ri", "n"), ("n", "ri"), ("li", "h"), ("c", "e"), ("e", "c"), ("8", "s"), ("0", "O"), ("I", "l"), ("t", "l"), ("f", "t"))  # fmt: skip
+LOOK_ALIKE = tuple(
+    tuple(pair.split("/"))
+    for pair in "m/rn rn/m 0/o 1/l 1/i l/i i/l 5/s |/l cl/d vv/w ii/n ri/n n/ri li/h c/e e/c 8/s I/l t/l f/t".split()
+)
 """What an eye or an engine takes for another: what it saw, what was printed."""
 SHORTEST_PART = 2
 LONGEST = 40
@@ -38,8 +41,8 @@ def confused(core: str) -> str | None:
     """Return the one known word that differs from this one by signs that look alike, None where none or several do."""
     if not 3 <= len(core) <= LONGEST:
         return None
-    found = {made for made in _changed(core) if made.lower() in known()}
-    return found.pop() if len(found) == 1 else None
+    found = sorted(made for made in _changed(core) if made.lower() in known())
+    return found[-1] if len({made.lower() for made in found}) == 1 else None
 
 
 def _changed(core: str) -> set[str]:
@@ -77,12 +80,12 @@ def split(core: str) -> str | None:
     if len(whole) != 1 or len(whole[0]) > 4:
         return None
     cuts = [0, *whole[0]]
-    return " ".join(core[start:stop] for start, stop in zip(cuts, cuts[1:], strict=False))
+    return " ".join(core[start:stop] for start, stop in pairwise(cuts))
 
 
 def _is_part(low: str) -> bool:
     return low == "a" or (len(low) >= SHORTEST_PART and low in known() and low not in _NEVER_PARTS)
 
 
-_NEVER_PARTS = frozenset({"st", "ea", "sl", "ch", "sc", "dc", "tr", "ss", "mm", "cm", "pl", "alt", "inc", "pat", "rem", "rep", "nos", "ins", "lp"})  # fmt: skip
+_NEVER_PARTS = frozenset("st ea sl ch sc dc tr ss mm cm pl alt inc pat rem rep nos ins lp".split())
 """Abbreviations that also end or begin plain words; a word is not cut at them."""

@@ -1,0 +1,109 @@
+"""Doubtful figures: those that the engine is not sure of, with what else they may be.
+
+A figure is never changed here; each is listed with its place, so that the maker can look at its picture and the
+proof of the counts can say which of its rivals would add up.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from lastlook.finding import Certainty, Finding, SourceText, Span, Where
+from lastlook.leaflet import Repair
+from lastlook.scan.scanned import Sign, Word
+
+SURE_FIGURE = 0.97
+"""Below this certainty a figure is listed; `benchmarks/scan.md` has the share of misread figures that this catches."""
+NEAR_RIVAL = 0.02
+"""A rival figure with more certainty than this makes a figure doubtful too."""
+FIGURES = frozenset("0123456789½¼¾⅓⅔⅛⅜⅝⅞")
+LIKE_FIGURES = {"O": "0", "o": "0", "l": "1", "I": "1", "|": "1", "S": "5", "B": "8", "Z": "2", "G": "6"}
+MOST_LISTED = 25
+
+
+@dataclass(frozen=True)
+class Doubtful:
+    """One number that may have been misread."""
+
+    word: int
+    """Which of the words it stands in."""
+    span: Span
+    """The number's place in the text."""
+    read: str
+    rivals: tuple[str, ...]
+    """The number with one of its figures taken for another, the likeliest first."""
+    certainty: float
+
+
+def doubtful(text: str, words: Sequence[Word], repairs: Sequence[Repair]) -> tuple[Doubtful, ...]:
+    """Return the doubtful numbers of a text in reading order."""
+    made = [one.span for one in repairs if one.makes_number]
+    out: list[Doubtful] = []
+    for which, word in enumerate(words):
+        whole = text[word.span.start : word.span.end]
+        is_made = any(span.start < word.span.end and word.span.start < span.end for span in made)
+        if whole == word.seen:
+            out += _in_word(which, word, whole)
+        elif is_made and any(sign in FIGURES for sign in whole):
+            lowest = min((sign.certainty for sign in word.signs), default=0.0)
+            out.append(Doubtful(which, word.span, whole.strip("()[],.;:"), (), lowest))
+    return tuple(out)
+
+
+def _in_word(which: int, word: Word, whole: str) -> list[Doubtful]:
+    out = []
+    start = 0
+    while start < len(whole):
+        stop = start
+        while stop < len(whole) and whole[stop] in FIGURES:
+            stop += 1
+        if stop > start:
+            found = _number(which, word, (start, stop))
+            out += [found] if found else []
+        elif whole[start] == "%" and start and whole[start - 1] in FIGURES:
+            span = Span(word.span.start + start - 1, word.span.start + start + 1)
+            out.append(Doubtful(which, span, whole[start - 1 : start + 1], ("½", "¼", "¾"), word.certainty))
+        start = max(stop, start + 1)
+    return out
+
+
+def _number(which: int, word: Word, part: tuple[int, int]) -> Doubtful | None:
+    start, stop = part
+    signs = word.signs[start:stop]
+    read = "".join(sign.text for sign in signs)
+    weak = [spot for spot, sign in enumerate(signs) if _is_weak(sign)]
+    if not weak:
+        return None
+    rivals = [
+        (chance, read[:spot] + other + read[spot + 1 :]) for spot in weak for other, chance in _rivals(signs[spot])
+    ]
+    told = tuple(dict.fromkeys(other for _, other in sorted(rivals, reverse=True)))
+    span = Span(word.span.start + start, word.span.start + stop)
+    return Doubtful(which, span, read, told[:4], min(sign.certainty for sign in signs))
+
+
+def _is_weak(sign: Sign) -> bool:
+    return sign.certainty < SURE_FIGURE or any(chance >= NEAR_RIVAL for _, chance in _rivals(sign))
+
+
+def _rivals(sign: Sign) -> list[tuple[str, float]]:
+    told = [(LIKE_FIGURES.get(other, other), chance) for other, chance in sign.rivals]
+    return [(other, chance) for other, chance in told if other in FIGURES and other != sign.text]
+
+
+def said(one: Doubtful, source: SourceText, page: int) -> Finding:
+    """Return the finding that asks for a look at one doubtful number."""
+    line, _ = source.line_and_column(one.span.start)
+    others = " or ".join(one.rivals[:2])
+    sure = f"The picture is {one.certainty:.0%} sure" + (f"; the next likeliest is {others}." if others else ".")
+    return Finding(
+        "figure-doubtful",
+        Certainty.DOUBTFUL,
+        f"Line {line}, page {page + 1}: the {one.read} may be misread.",
+        sure,
+        "Look at its picture beside the word, and type what the paper says.",
+        asks=True,
+        where=Where(span=one.span),
+        readings=(one.read, *one.rivals) if one.rivals else None,
+    )
