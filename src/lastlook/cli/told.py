@@ -66,19 +66,28 @@ def answers(judged: outfit.Verdict, derived: outfit.Derived) -> str:
     return "\n".join(lines)
 
 
+STEPS = {
+    outfit.Step.CAST_ON: "cast on the {}",
+    outfit.Step.CUT: "cut out the {}",
+    outfit.Step.SEW_UP: "sew up the {}",
+    outfit.Step.PRESS: "press",
+}
+MARKS = {"proven": "trouble", "doubtful": "doubtful", "unknown": "not known", "note": "note"}
+"""What a finding is in a list that also says what is proven good."""
+
+
 def look(one: outfit.LastLook, derived: outfit.Derived) -> str:
     """Return one last look in words."""
-    of = f" of {one.piece}" if one.piece else ""
-    head = f"Last look before you {one.before.value}{of}"
+    head = "Last look before you " + STEPS[one.before].format(one.piece or "")
     lines = [head, "-" * len(head)]
-    lines += [f"  proven    {sentence}" for sentence in one.proven]
+    lines += [f"  sure       {sentence}" for sentence in one.proven]
     for finding in one.open:
-        lines.append(f"  {finding.certainty.value:<9} {finding.say}")
+        lines.append(f"  {MARKS[finding.certainty.value]:<10} {finding.say}")
         if finding.attempt:
-            lines.append(f"            {finding.attempt}" + (" (checked)" if finding.checked else ""))
+            lines.append(f"             {finding.attempt}" + (" (checked)" if finding.checked else ""))
     if not one.open:
         lines.append("  Nothing stands open.")
-    lines += [f"  care      {sentence}" for sentence in one.cautions]
+    lines += [f"  take care  {sentence}" for sentence in one.cautions]
     return "\n".join(lines)
 
 

@@ -66,6 +66,8 @@ class Sewing:
     options: tuple[tuple[str, float], ...] = ()
     """What the draft is told, lengths in mm."""
     alterations: tuple[paper.Alteration, ...] = ()
+    eases: float | None = None
+    """Share by which a test strip of this cloth could be eased; None where none was sewn."""
     lay: str | None = None
     """The file of the lay in the outfit's folder."""
 

@@ -134,8 +134,12 @@ def _edge(one: Knitted, seam: Seam, piece: str, edge: str, planned: float) -> Ed
 
 
 def _forecast(one: Knitted) -> Forecast | Missing:
-    if one.yarn is None or one.working_gauge is None or one.size is None:
-        return one.forecast
+    if one.yarn is None:
+        return Missing("the yarn it is knitted in", "Name a lot of the stock.")
+    if one.size is None:
+        return Missing("the size to be knitted", "Choose one of the leaflet's sizes.")
+    if one.working_gauge is None:
+        return Missing("the gauge", "Knit a swatch, wash and dry it, and count it.")
     pieces = [stitches_of(piece) for piece in one.pieces]
     weighed = [Weighed(made.piece, made.grams) for made in one.made if made.grams is not None]
     return forecast(pieces, one.working_gauge, one.yarn, one.swatch, weighed)

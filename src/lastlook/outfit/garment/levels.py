@@ -91,7 +91,7 @@ def sewn_levels(outfit: Outfit, one: Sewn) -> tuple[Level, ...]:
     """Return the levels of a sewn garment that the draft gives."""
     out = []
     for name, (body, ease) in SEWN.items():
-        girth = one.drafted.girths_mm.get(name)
+        girth = _band_mm(one) if name == "waist" else one.drafted.girths_mm.get(name)
         if not one.drafted.pieces:
             continue
         gets: Spread | Missing = (
@@ -106,3 +106,9 @@ def sewn_levels(outfit: Outfit, one: Sewn) -> tuple[Level, ...]:
 SEWING_MM = 4.0
 """A careful hand sews a garment to within 4 mm in girth, 0.5 mm at each of eight seam edges (common practice, no
 source)."""
+
+
+def _band_mm(one: Sewn) -> float | None:
+    """Return what goes round the waist: the band that the skirt is eased onto, or the skirt's own top without one."""
+    seam = next((seam for seam in one.drafted.seams if "band" in seam.mate.b.piece.lower()), None)
+    return one.drafted.girths_mm.get("waist") if seam is None else seam.b_length

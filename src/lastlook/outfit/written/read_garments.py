@@ -10,9 +10,10 @@ from lastlook.outfit.outfit import Ease, Knitting, MadePiece, Manner, Sewing
 from lastlook.outfit.written.document import Document
 from lastlook.outfit.written.table import Table, count, grams, length_mm, one_of, strangers, unread
 from lastlook.quantity import Units, Unread, read_length
+from lastlook.quantity.length import read_number
 
 KNITTING = ("leaflet", "size", "yarn", "swatch", "ease", "readings", "corrections", "place")
-SEWING = ("kind", "cloth", "fold", "options", "alterations", "lay")
+SEWING = ("kind", "cloth", "eases", "fold", "options", "alterations", "lay")
 MADE = ("garment", "piece", "rows", "rows_to_underarm", "cast_on", "stitches", "width", "length", "grams")
 FOLDS = ("none", "lengthwise", "both-selvedges-to-middle", "crosswise")
 
@@ -99,10 +100,24 @@ def read_sewings(facts: Table, manner: Manner, findings: list[Finding]) -> tuple
                 fold=one_of(entry, "fold", FOLDS, path, findings),
                 options=_options(dict(entry.get("options", {})), manner.units, path, findings),
                 alterations=_alterations(entry.get("alterations", []), path, findings),
+                eases=_share(entry, path, findings),
                 lay=_word(entry, "lay"),
             )
         )
     return tuple(out)
+
+
+def _share(facts: Table, path: str, findings: list[Finding]) -> float | None:
+    """Read a share written as `4 %`."""
+    if "eases" not in facts:
+        return None
+    value = read_number(str(facts["eases"]).removesuffix("%").strip())
+    if value is None or not 0 <= value < 20:
+        said = f"“{facts['eases']}” is not how much a cloth eases."
+        attempt = "Sew an 11 in edge onto a 10 in one: if it lies flat, write 10 %."
+        findings.append(unread(path + "eases", said, attempt))
+        return None
+    return value / 100
 
 
 def _options(facts: Table, units: Units, path: str, findings: list[Finding]) -> tuple[tuple[str, float], ...]:
