@@ -56,6 +56,7 @@ def _routes() -> list[Route | Mount]:
         *(Route(f"{at}{path}", screen, methods=["POST"]) for path, screen in ACTS),
         Route(f"{at}/mail", act.mail),
         Route(f"{at}/paper/{{garment}}/strip", act.lay_on, methods=["POST"]),
+        Route(f"{at}/needles/{{garment}}/made", act.off_the_needles, methods=["POST"]),
         Route(f"{at}/change", act.change, methods=["POST"]),
         Route(f"{at}/undo", act.undo, methods=["POST"]),
         Route(f"{at}/redo", act.redo, methods=["POST"]),

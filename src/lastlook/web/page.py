@@ -64,6 +64,6 @@ def framed(request: Request, template: str, desk: Desk, **facts: Any) -> Respons
         "length": words.lengths(manner),
         "chance": words.chance,
         "drawn": Markup,
-        "refusal": room.slips.pop(number, None) or room.follow(number),
+        "refusal": room.slips.pop(number, None),
     }
     return HTMLResponse(_SHELF.get_template(template).render({**frame, **facts}))

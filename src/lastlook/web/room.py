@@ -72,7 +72,10 @@ class Room:
         return keep.follow(self.shelf, self.kept(number), self.clock())
 
     def desk(self, number: int) -> Desk:
-        """Return the outfit as it stands, laid out."""
+        """Return the outfit as it stands, laid out, with what was changed in its folder by hand taken in."""
+        slip = self.follow(number)
+        if slip:
+            self.slips[number] = slip
         return self.lay_out(self.shelf.document(number))
 
     def lay_out(self, document: Document) -> Desk:

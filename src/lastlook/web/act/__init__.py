@@ -1,7 +1,8 @@
 """What is done on the screens, as against what is shown on them."""
 
 from lastlook.web.act.changes import change, redo, undo
+from lastlook.web.act.made import off_the_needles
 from lastlook.web.act.mailing import mail, receive
 from lastlook.web.act.strip import WAYS, lay_on
 
-__all__ = ["WAYS", "change", "lay_on", "mail", "receive", "redo", "undo"]
+__all__ = ["WAYS", "change", "lay_on", "mail", "off_the_needles", "receive", "redo", "undo"]

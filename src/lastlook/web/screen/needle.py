@@ -7,6 +7,7 @@ from starlette.responses import Response
 
 from lastlook import sheet
 from lastlook.knit import WorkedPiece, WorkedRow
+from lastlook.outfit import Knitted, MadePiece, Outfit
 from lastlook.sheet.draw.needle import draw_row
 from lastlook.web.page import framed, number_of, room_of
 from lastlook.web.screen.leaflet import garment_of
@@ -32,6 +33,8 @@ def show(request: Request) -> Response:
         done=done,
         row=row,
         drawing=sheet.svg(draw_row(row, WIDE_MM, sheet.manner_of(desk.outfit))) if row else "",
+        made=_made(desk.outfit, one, piece),
+        left=desk.outfit.manner.hand == "left",
         lately=_lately(piece, done),
         ahead=piece.rows[done + 1] if piece and done + 1 < len(piece.rows) else None,
     )
@@ -40,6 +43,12 @@ def show(request: Request) -> Response:
 def _chosen(pieces: tuple[WorkedPiece, ...], name: str | None) -> WorkedPiece | None:
     """Return the piece asked for, else the first one."""
     return next((piece for piece in pieces if piece.name == name), pieces[0] if pieces else None)
+
+
+def _made(whole: Outfit, one: Knitted, piece: WorkedPiece | None) -> MadePiece | None:
+    """Return what is noted of a piece that came off the needles."""
+    mine = (made for made in whole.made if made.garment in (one.plan.name, ""))
+    return next((made for made in mine if piece and made.piece.lower() == piece.name.lower()), None)
 
 
 def _lately(piece: WorkedPiece | None, done: int) -> tuple[WorkedRow, ...]:

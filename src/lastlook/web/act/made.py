@@ -1,0 +1,56 @@
+"""A piece that came off the needles: its real rows, stitches, size and weight become facts of the outfit."""
+
+from __future__ import annotations
+
+from starlette.concurrency import run_in_threadpool
+from starlette.datastructures import FormData
+from starlette.requests import Request
+from starlette.responses import RedirectResponse, Response
+
+from lastlook.finding import Edit
+from lastlook.finding.finding import Plain
+from lastlook.outfit import MadePiece
+from lastlook.web.page import number_of, room_of
+
+SEE_OTHER = 303
+COUNTED = ("rows", "rows_to_underarm", "stitches")
+MEASURED = ("width", "length", "grams")
+LONGEST = 80
+
+
+async def off_the_needles(request: Request) -> Response:
+    """Note what a piece came to; a piece that was noted before is noted anew."""
+    async with request.form() as form:
+        piece, facts = str(form.get("piece") or "")[:LONGEST], _facts(form)
+    if piece and facts:
+        await run_in_threadpool(_note, request, piece, facts)
+    path = request.url.path.removesuffix("/made")
+    return RedirectResponse(str(request.url.replace(path=path, query="").include_query_params(piece=piece)), SEE_OTHER)
+
+
+def _facts(form: FormData) -> list[tuple[str, Plain]]:
+    """Return what was filled in; a count that is a whole number as one, anything else as it was typed."""
+    out: list[tuple[str, Plain]] = []
+    for key in (*COUNTED, *MEASURED):
+        typed = str(form.get(key) or "").strip()[:LONGEST]
+        if typed:
+            out.append((key, int(typed) if key in COUNTED and typed.isascii() and typed.isdigit() else typed))
+    return out
+
+
+def _note(request: Request, piece: str, facts: list[tuple[str, Plain]]) -> None:
+    room, number = room_of(request), number_of(request)
+    garment = str(request.path_params["garment"])
+    spot = _known(room.desk(number).outfit.made, garment, piece)
+    if spot is None:
+        edits = [Edit("made.+", (("garment", garment), ("piece", piece), *facts))]
+    else:
+        edits = [Edit(f"made.{spot}.{key}", value) for key, value in facts]
+    unread = room.change(number, edits, f"{piece} is off the needles.")
+    if unread:
+        room.slips[number] = unread
+
+
+def _known(made: tuple[MadePiece, ...], garment: str, piece: str) -> int | None:
+    pairs = enumerate(made)
+    return next((spot for spot, one in pairs if one.garment == garment and one.piece.lower() == piece.lower()), None)
