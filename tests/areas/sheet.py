@@ -59,6 +59,10 @@ def _sheet(which: str, manner: sheet.Manner) -> sheet.Sheet:
         a, b = sheet_samples.fronts()
         both = sheet.Pair("Harbour cardigan", "Size 36", a, b, sheet_samples.gauge(), 350.0)
         return sheet.pair(both, manner)
+    if which == "record":
+        return sheet.record(sheet_samples.RECORD, manner)
+    if which == "schedule":
+        return sheet.schedule(sheet_samples.SCHEDULE, manner)
     if which == "last look":
         return sheet.last_look(sheet.Look("Harbour outfit", "for Nell", (sheet_samples.look(Step.CUT),)), manner)
     table = sheet_samples.table()

@@ -11,6 +11,8 @@ from lastlook.paper import Level, Notch, PaperPiece, SeamEdge, Use
 from lastlook.quantity import Gauge, Origin, gauge_of
 from lastlook.sheet.draw.hoops import Hoop
 from lastlook.sheet.draw.table import Laid, Table
+from lastlook.sheet.record import Came, Material, Record
+from lastlook.sheet.schedule import Schedule, Task
 
 
 def _straight(*points: tuple[float, float]) -> Path:
@@ -197,4 +199,18 @@ HOOPS = (
     Hoop("bust", 870.0, 960.0, 12.0),
     Hoop("waist", 700.0, 690.0, 9.0),
     Hoop("hip", 960.0, None, because="not known yet: no hip was measured"),
+)
+RECORD = Record(
+    "Harbour choir, spring 1951",
+    "for Nell",
+    (Material("Bottle green", "wool, 454 g", "a thread"), Material("Green flannel", "137 cm wide", "a snip")),
+    (Came("Back", 170, 172, 100, 455.0, 567.0, 118.0), Came("Front", 170)),
+)
+SCHEDULE = Schedule(
+    "Harbour skirt",
+    "for Nell",
+    (
+        ("Before cutting", (Task("Wash the cloth."), Task("Cut, the largest piece first.", is_final=True))),
+        ("Sewing", (Task("Sew the darts.", "They turn towards the centre."),)),
+    ),
 )

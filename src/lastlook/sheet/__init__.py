@@ -1,6 +1,7 @@
 """Anything printed: values first, then bytes.
 
-*Sheets*: `booklet`, `pair`, `cutting`, `tiles`, `last_look`, each from plain values to a `Sheet` of pages.
+*Sheets*: `booklet`, `pair`, `cutting`, `tiles`, `last_look`, `schedule`, `record`, each from plain
+values to a `Sheet` of pages.
 *Drawings*, for screens too: `draw_knitted`, `draw_blocking`, `draw_row`, `draw_table`, `draw_hoops`, `draw_overlay`,
 `picture` of paper pieces. *Bytes*: `pdf`, `svg`. `sheets_of` gives every file of an outfit.
 """
@@ -22,12 +23,15 @@ from lastlook.sheet.mark import Drawing
 from lastlook.sheet.outfit_sheets import Printed, gauge_words, manner_of, sheets_of
 from lastlook.sheet.pair import Pair, pair
 from lastlook.sheet.pdf import pdf
+from lastlook.sheet.record import Came, Material, Record, record
+from lastlook.sheet.schedule import Schedule, Task, schedule
 from lastlook.sheet.svg import page_svg, svg
 from lastlook.sheet.tiles import Pattern, tiles
 from lastlook.sheet.type import FONTS
 
 __all__ = [
     "FONTS",
+    "Came",
     "Change",
     "Cutting",
     "Drawing",
@@ -39,13 +43,17 @@ __all__ = [
     "Laid",
     "Look",
     "Manner",
+    "Material",
     "Page",
     "Pair",
     "Paper",
     "Pattern",
     "Printed",
+    "Record",
+    "Schedule",
     "Sheet",
     "Table",
+    "Task",
     "ToKnit",
     "booklet",
     "change_words",
@@ -64,6 +72,8 @@ __all__ = [
     "pair",
     "pdf",
     "picture",
+    "record",
+    "schedule",
     "sheets_of",
     "svg",
     "table_of",

@@ -145,7 +145,7 @@ def _pinned(drawn: list[Knitted], room: float, manner: Manner) -> list[Block]:
     times = scale_for(drawn) * 0.75
     pictures = [(one.piece.name, draw_blocking(one, times, manner)) for one in drawn]
     said = paragraph("Ribs are not pinned out. Let the pieces dry before a pin is drawn.", room, SMALL)
-    return [heading("Pin out to these measures", room, SECTION), said, *_shelves(pictures, room)]
+    return [heading("Pin out to these measures", room, SECTION), replace(said, kept=True), *_shelves(pictures, room)]
 
 
 def _shelves(pictures: list[tuple[str, Drawing]], room: float) -> list[Block]:

@@ -8,9 +8,9 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, replace
 
-from lastlook import knit, lay, outfit
+from lastlook import knit, lay, outfit, stock
 from lastlook.outfit import Step
-from lastlook.quantity import Gauge, Missing, Units, write_length
+from lastlook.quantity import Gauge, Missing, Units, write_length, write_weight
 from lastlook.sheet.booklet import Knitting, ToKnit, booklet
 from lastlook.sheet.cutting import Cutting, cutting
 from lastlook.sheet.draw.hoops import Hoop, draw_hoops
@@ -24,6 +24,7 @@ from lastlook.sheet.layout.page import Paper
 from lastlook.sheet.manner import English, Hand, Manner
 from lastlook.sheet.pair import Pair, pair
 from lastlook.sheet.pdf import pdf
+from lastlook.sheet.record import Came, Material, Record, record
 from lastlook.sheet.svg import svg
 from lastlook.sheet.tiles import Pattern, tiles
 
@@ -77,6 +78,7 @@ def sheets_of(derived: outfit.Derived, judged: outfit.Verdict, paper: Paper | No
         files.append(("fit.svg", svg(draw_hoops(tuple(map(_hoop, levels)), HOOP, manner)).encode()))
     looks = Look(derived.outfit.name, f"for {derived.outfit.wearer.name}", judged.last_looks)
     files.append(("last-look.pdf", pdf(last_look(looks, manner))))
+    files.append(("record.pdf", pdf(record(_record(derived), manner))))
     return Printed(tuple(files), tuple(lacking))
 
 
@@ -229,6 +231,42 @@ def _cut(
         (f"{name}-cutting.pdf", pdf(cutting(said, manner))),
         (f"{name}-table.svg", svg(drawing).encode()),
     ]
+
+
+def _record(derived: outfit.Derived) -> Record:
+    """Return what is kept of an outfit: its materials as they were typed, its pieces as they came off."""
+    one = derived.outfit
+    yarns = [Material(_named(yarn.name), _yarn_words(yarn), "a thread") for yarn in one.yarns]
+    cloths = [Material(_named(cloth.name), _cloth_words(cloth, one.manner), "a snip") for cloth in one.cloths]
+    pieces = []
+    for knitted in derived.knitted:
+        for piece in knitted.pieces:
+            made = next((each for each in knitted.made if each.piece.lower() == piece.name.lower()), None)
+            name = f"{_named(knitted.plan.name)}: {piece.name}"
+            pieces.append(_came(name, len(piece.rows), made))
+    whose = f"for {one.wearer.name}"
+    return Record(one.name, whose, (*yarns, *cloths), tuple(pieces))
+
+
+def _came(name: str, planned: int, made: outfit.MadePiece | None) -> Came:
+    if made is None:
+        return Came(name, planned)
+    return Came(name, planned, made.rows, made.cast_on, made.width_mm, made.length_mm, made.grams)
+
+
+def _yarn_words(yarn: stock.Yarn) -> str:
+    weight = "" if isinstance(yarn.grams, Missing) else write_weight(yarn.grams.best)
+    return "; ".join(part for part in (yarn.fibre, weight, yarn.state) if part)
+
+
+def _cloth_words(cloth: stock.Cloth, manner: outfit.Manner) -> str:
+    wide, long = write_length(cloth.width_mm, manner.units), write_length(cloth.length_mm, manner.units)
+    flaws = ", ".join(flaw.what for flaw in cloth.flaws if flaw.what)
+    return f"{wide} wide, {long} long" + (f"; {flaws}" if flaws else "")
+
+
+def _named(name: str) -> str:
+    return name[:1].upper() + name[1:].replace("-", " ")
 
 
 def _plain(name: str) -> str:
