@@ -6,6 +6,7 @@ from collections.abc import Mapping
 
 from lastlook.paper.drafted import Drafted
 from lastlook.paper.paper_piece import PaperPiece
+from lastlook.paper.tenths import tenths
 from lastlook.piece import Seam
 
 
@@ -38,6 +39,6 @@ def _girths(drafted: Drafted) -> list[str]:
 def _seam(seam: Seam) -> str:
     how = {"exactly": "meet", "by easing": "meet by easing", "on purpose": "differ on purpose", "no": "do not meet"}
     return (
-        f"{seam.mate.a} {seam.a_length:.1f} mm and {seam.mate.b} {seam.b_length:.1f} mm "
+        f"{seam.mate.a} {tenths(seam.a_length)} mm and {seam.mate.b} {tenths(seam.b_length)} mm "
         f"{how[seam.meets.value]} ({seam.difference:+.1f} mm)"
     )

@@ -11,11 +11,13 @@ import math
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import replace
 
-from lastlook.geometry import Cubic, Line, Path, Point, direction, distance_mm, turn_deg, turned
+from lastlook.geometry import Cubic, Line, Path, Point, cut, direction, distance_mm, nearest, turn_deg, turned
 from lastlook.paper.paper_piece import Notch, PaperPiece
 from lastlook.paper.seam_edge import SeamEdge
 
 Moves = Mapping[Point, Point]
+ON_EDGE_MM = 1.0
+"""A spot this near to an edge lies on it."""
 SMOOTH_DEG = 1.0
 """Segments that meet within this run on smoothly; a corner is meant where they don't."""
 
@@ -65,6 +67,23 @@ def every_point(piece: PaperPiece) -> Iterator[Point]:
     for notch in (*piece.notches, *piece.marks):
         yield notch.point
     yield from piece.grain
+
+
+def with_corner(piece: PaperPiece, spot: Point) -> PaperPiece:
+    """Return the same shape with an anchor at a spot, if the spot lies on an edge."""
+    return replace(piece, sides=tuple(_with_corner(side, spot) for side in piece.sides))
+
+
+def _with_corner(side: SeamEdge, spot: Point) -> SeamEdge:
+    parts = []
+    for part in side.parts:
+        place = nearest(part, spot)
+        inside = 1e-6 < place.along_mm < part.length_mm() - 1e-6
+        if place.away_mm < ON_EDGE_MM and inside and abs(place.spot - round(place.spot)) > 1e-9:
+            first, second = cut(part, place.spot)
+            part = first + second
+        parts.append(part)
+    return replace(side, parts=tuple(parts))
 
 
 def _sent(segment: Line | Cubic, send: Callable[[Point], Point], moves: Moves) -> Line | Cubic:

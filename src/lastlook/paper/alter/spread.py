@@ -9,9 +9,9 @@ import math
 from dataclasses import dataclass, replace
 
 from lastlook.finding import Finding
-from lastlook.geometry import Point, cut, direction, distance_mm, nearest, turned
+from lastlook.geometry import Point, direction, distance_mm, turned
 from lastlook.paper.alter.alteration import mm, refusal
-from lastlook.paper.alter.reshape import every_point, reshape
+from lastlook.paper.alter.reshape import every_point, reshape, with_corner
 from lastlook.paper.paper_piece import PaperPiece
 
 ON_EDGE_MM = 1.0
@@ -39,7 +39,7 @@ class Spread:
                 f"One cut swings by {MOST_DEG:.0f} degrees at most.",
                 "Spread at several lines, each a part of it.",
             )
-        piece = _hinged(piece, self.hinge)
+        piece = with_corner(piece, self.hinge)
         slash = _slash(piece, self.hinge, self.opens)
         still = slash.beside(_middle_of_fold(piece))
         turn = math.degrees(self.by_mm / reach) * math.copysign(1.0, still)
@@ -101,19 +101,3 @@ def _middle_of_fold(piece: PaperPiece) -> Point:
 def _swung(spot: Point, hinge: Point, turn: float) -> Point:
     x, y = turned((spot[0] - hinge[0], spot[1] - hinge[1]), turn)
     return (hinge[0] + x, hinge[1] + y)
-
-
-def _hinged(piece: PaperPiece, hinge: Point) -> PaperPiece:
-    """Return the same shape with an anchor at the hinge, if the hinge lies on an edge."""
-    sides = []
-    for side in piece.sides:
-        parts = []
-        for part in side.parts:
-            place = nearest(part, hinge)
-            inside = 1e-6 < place.along_mm < part.length_mm() - 1e-6
-            if place.away_mm < ON_EDGE_MM and inside and not place.spot.is_integer():
-                first, second = cut(part, place.spot)
-                part = first + second
-            parts.append(part)
-        sides.append(replace(side, parts=tuple(parts)))
-    return replace(piece, sides=tuple(sides))

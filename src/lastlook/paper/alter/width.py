@@ -113,7 +113,7 @@ def _moved(piece: PaperPiece, edge: str, ask: Widen) -> PaperPiece | Finding:
 def _narrowest(piece: PaperPiece, moves: Mapping[Point, Point]) -> float:
     """Return the least width of a piece once spots of its edge are moved inwards."""
     widths = [(piece.width_mm(spot[1]), abs(spot[0] - to[0])) for spot, to in moves.items()]
-    return min((width - by for width, by in widths if width is not None), default=math.inf)
+    return min((width - by for width, by in widths if width), default=math.inf)
 
 
 def outward(piece: PaperPiece, side: SeamEdge) -> float:

@@ -142,11 +142,12 @@ def _beyond_stretch(ask: Ask) -> tuple[Finding, ...]:
 
 def _too_tight(level: str, ease: float, least: float, fact: str) -> Finding:
     stretch = f"gives {least / 10:.1f} cm there at most" if least else "is not known to stretch"
+    enough = f"Go {least / 10:.1f} cm below the body at most" if least else "Give it some ease"
     return Finding(
         "ease-beyond-stretch",
         Certainty.PROVEN,
         f"The {level} would be {-ease / 10:.1f} cm smaller than the body, and the cloth {stretch}.",
         "A garment may be smaller than the body by half of what its cloth stretches; common practice, no source.",
-        f"Give the {level} {abs(least) / 10:.1f} cm {'less than the body at most' if least else 'of ease or more'}, or measure the cloth's stretch over 10 cm.",
+        f"{enough}, or measure the cloth's stretch over 10 cm.",
         where=Where(fact=fact),
     )

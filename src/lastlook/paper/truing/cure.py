@@ -14,6 +14,7 @@ from lastlook.paper.drafted import Drafted
 from lastlook.paper.paper_piece import PaperPiece
 from lastlook.paper.seams import EXACT_MM, Join, length_mm, walk_all
 from lastlook.paper.solve import solve
+from lastlook.paper.tenths import tenths
 from lastlook.piece import Meets, Seam
 
 DIGITS = 3
@@ -46,7 +47,7 @@ def waist_remedies(drafted: Drafted, join: Join, seam: Seam, over_mm: float) -> 
     if len(join.b) == 1:
         by = round(seam.difference - over_mm, DIGITS)
         words = "longer" if by > 0 else "shorter"
-        say = f"cut {join.b[0].piece} {abs(by):.1f} mm {words}"
+        say = f"cut {join.b[0].piece} {tenths(abs(by))} mm {words}"
         found.append(Remedy(say, (BandLength(join.b[0].piece, by),), within_limits=False))
     good = [one for one in found if one is not None and _closes(drafted, one)]
     return tuple(sorted(good, key=lambda one: not one.within_limits))
@@ -67,10 +68,10 @@ def side_remedies(drafted: Drafted, join: Join, seam: Seam) -> tuple[Remedy, ...
     at_hem = _solved(drafted, join, lengthen, 0.0, 2 * by + 1)
     out = []
     if at_waist is not None:
-        say = f"lower the waist edge of {longer.piece} by {at_waist:.1f} mm at the {longer.edge}"
+        say = f"lower the waist edge of {longer.piece} by {tenths(at_waist)} mm at the {longer.edge}"
         out.append(Remedy(say, lower(at_waist), by <= SMALL_MM))
     if at_hem is not None:
-        say = f"lengthen {shorter.piece} by {at_hem:.1f} mm at the hem"
+        say = f"lengthen {shorter.piece} by {tenths(at_hem)} mm at the hem"
         out.append(Remedy(say, lengthen(at_hem), by > SMALL_MM))
     good = [one for one in out if _equal(alter(drafted, one.alterations), join)]
     return tuple(sorted(good, key=lambda one: not one.within_limits))
@@ -92,7 +93,7 @@ def _at_sides(drafted: Drafted, join: Join, tops: list[PaperPiece], over_mm: flo
         return None
     verb = "take" if by < 0 else "let"
     way = "off" if by < 0 else "out at"
-    say = f"{verb} {abs(by):.1f} mm {way} each of the {_number(count)} side-seam edges at the waist"
+    say = f"{verb} {tenths(abs(by))} mm {way} each of the {_number(count)} side-seam edges at the waist"
     return Remedy(say, make(by), abs(by) <= SAFE_EDGE_MM)
 
 
@@ -122,7 +123,7 @@ def _at_darts(drafted: Drafted, join: Join, tops: list[PaperPiece], over_mm: flo
     if by is None:
         return None
     how = "wider" if by > 0 else "narrower"
-    say = f"make each of the {_number(count)} darts {abs(by):.1f} mm {how}, {abs(by) / 2:.1f} mm a leg"
+    say = f"make each of the {_number(count)} darts {tenths(abs(by))} mm {how}, {tenths(abs(by) / 2)} mm a leg"
     within = all(DART_RANGE_MM[0] <= width + by <= DART_RANGE_MM[1] for width in widths)
     return Remedy(say, make(by), within)
 

@@ -9,6 +9,7 @@ from lastlook.paper.alter import Alteration, write_alteration
 from lastlook.paper.drafted import Drafted
 from lastlook.paper.easing import Easing
 from lastlook.paper.seams import Fullness, Join, mate_of, walk_all
+from lastlook.paper.tenths import tenths
 from lastlook.paper.truing.cure import Remedy, side_remedies, waist_remedies
 from lastlook.piece import Meets, Seam
 
@@ -34,11 +35,13 @@ def _open(drafted: Drafted, join: Join, seam: Seam, facts: str) -> Finding:
     sure = max(0.0, spare - JUST_MM) if drafted.easing.is_known() else 0.0
     remedies = waist_remedies(drafted, join, seam, sure) if eased else side_remedies(drafted, join, seam)
     longer, shorter = (seam.mate.a, seam.mate.b) if seam.difference > 0 else (seam.mate.b, seam.mate.a)
-    say = f"{_name(longer.piece)} is {abs(seam.difference):.1f} mm longer at the {longer.edge} than {shorter.piece}."
+    say = (
+        f"{_name(longer.piece)} is {tenths(abs(seam.difference))} mm longer at the {longer.edge} than {shorter.piece}."
+    )
     if eased and seam.difference > 0:
-        say = f"The skirt top is {seam.difference:.1f} mm longer than the band."
+        say = f"The skirt top is {tenths(seam.difference)} mm longer than the band."
     elif eased:
-        say = f"The skirt top is {-seam.difference:.1f} mm shorter than the band."
+        say = f"The skirt top is {tenths(-seam.difference)} mm shorter than the band."
     return Finding(
         "edges-differ",
         Certainty.PROVEN,
@@ -54,13 +57,13 @@ def _open(drafted: Drafted, join: Join, seam: Seam, facts: str) -> Finding:
 
 def _why(seam: Seam, eased: bool, spare: float, easing: Easing) -> str:
     darts = " with darts closed" if eased else ""
-    lengths = f"{seam.mate.a} measures {seam.a_length:.1f} mm{darts}, {seam.mate.b} {seam.b_length:.1f} mm."
+    lengths = f"{seam.mate.a} measures {tenths(seam.a_length)} mm{darts}, {seam.mate.b} {tenths(seam.b_length)} mm."
     if not eased:
         return lengths
     if seam.difference < 0:
         return f"{lengths} A band can't be eased onto a shorter skirt."
     if spare and easing.is_known():
-        return f"{lengths} A test strip of this cloth allows {spare:.1f} mm to be eased; the rest must go."
+        return f"{lengths} A test strip of this cloth allows {tenths(spare)} mm to be eased; the rest must go."
     if spare:
         return f"{lengths} {_fibre(easing)} might ease {spare:.0f} mm, which only a test strip can show."
     return f"{lengths} How much this cloth eases is not known, so nothing is counted on."
@@ -74,7 +77,7 @@ def _attempt(remedies: Sequence[Remedy], rest: float) -> str | None:
     if not remedies:
         return "Look at both edges again: no single alteration closes this."
     ways = [remedy.say for remedy in remedies]
-    lead = f"{rest:.1f} mm must go: " if rest else ""
+    lead = f"{tenths(rest)} mm must go: " if rest else ""
     text = lead + "; or ".join(ways) + "."
     return text[:1].upper() + text[1:]
 
@@ -99,9 +102,9 @@ def _doubtful(seam: Seam, easing: Easing) -> Finding:
     return Finding(
         "easing-untested",
         Certainty.DOUBTFUL,
-        f"The skirt top is {seam.difference:.1f} mm longer than the band; whether this cloth eases that is in doubt.",
+        f"The skirt top is {tenths(seam.difference)} mm longer than the band; whether this cloth eases that is in doubt.",
         f"{_fibre(easing)} is said to ease {easing.share * 100:.0f} % (from memory of textbooks), here "
-        f"{seam.mate.allowed:.1f} mm; cloths of one fibre differ.",
+        f"{tenths(seam.mate.allowed)} mm; cloths of one fibre differ.",
         "Ease a strip of 280 mm onto 254 mm of the same cloth (11 in onto 10 in), press it and look.",
         where=Where(piece=seam.mate.a.piece, edge=seam.mate.a.edge),
     )

@@ -22,11 +22,12 @@ from lastlook.geometry import (
 )
 from lastlook.paper.alter.alteration import mm, no_dart, refusal
 from lastlook.paper.alter.dart.find import Found, found, with_side
+from lastlook.paper.alter.reshape import with_corner
 from lastlook.paper.alter.width import Widen
 from lastlook.paper.paper_piece import PaperPiece
 from lastlook.paper.seam_edge import SeamEdge
 
-NEAR_MM = 1e-6
+NEAR_MM = 1.0
 
 
 @dataclass(frozen=True)
@@ -89,6 +90,7 @@ class DartAdd:
             if isinstance(wider, Finding):
                 return wider
             piece = wider
+        piece = with_corner(with_corner(piece, self.first), self.second)
         side = piece.side(self.edge)
         opened = _opened(side, self) if side else None
         if opened is None:
@@ -96,7 +98,7 @@ class DartAdd:
                 piece,
                 f"No dart can be put into {piece.name} there.",
                 f"Its mouth of {mm(distance_mm(self.first, self.second))} has to lie on the {self.edge} edge.",
-                "Set both ends of the mouth on corners of the edge.",
+                "Set both ends of the mouth on the edge, the one nearer to the walk's start first.",
                 self.edge,
             )
         return with_side(piece, opened)
@@ -126,17 +128,22 @@ def _opened(side: SeamEdge, ask: DartAdd) -> SeamEdge | None:
     """Return the edge with the stretch between two of its anchors taken out as a mouth."""
     for at, part in enumerate(side.parts):
         starts = [segment.start for segment in part.segments]
-        first = next((n for n, spot in enumerate(starts) if distance_mm(spot, ask.first) < NEAR_MM), None)
-        second = next((n for n, spot in enumerate(starts) if distance_mm(spot, ask.second) < NEAR_MM), None)
+        first, second = _nearest(starts, ask.first), _nearest(starts, ask.second)
         if not first or not second or second <= first:
             continue
-        leaves = turned(direction(ask.first, ask.point), ask.slants_deg[0])
-        resumes = turned(direction(ask.second, ask.point), ask.slants_deg[1])
+        leaves = turned(direction(starts[first], ask.point), ask.slants_deg[0])
+        resumes = turned(direction(starts[second], ask.point), ask.slants_deg[1])
         before = _arriving(Path(part.segments[:first]), leaves)
         after = _leaving(Path(part.segments[second:]), resumes)
         parts = (*side.parts[:at], before, after, *side.parts[at + 1 :])
         return replace(side, parts=parts, points=(*side.points[:at], ask.point, *side.points[at:]))
     return None
+
+
+def _nearest(starts: list[Point], spot: Point) -> int | None:
+    """Return the number of the anchor that is at a spot."""
+    number = min(range(len(starts)), key=lambda one: distance_mm(starts[one], spot))
+    return number if distance_mm(starts[number], spot) < NEAR_MM else None
 
 
 def _arriving(path: Path, along: Point) -> Path:
