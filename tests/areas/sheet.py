@@ -123,7 +123,8 @@ def _rests(given: str) -> str:
     return "\n".join([*out, *(f"{in_words(rest, manner)}: {use_of(rest)}" for rest in rests)])
 
 
-def _rectangle(name: str, width: float, height: float) -> PaperPiece:
+def rectangle(name: str, width: float, height: float) -> PaperPiece:
+    """Return a paper piece of that size without allowances."""
     corners = ((0.0, 0.0), (width, 0.0), (width, height), (0.0, height), (0.0, 0.0))
     sides = tuple(
         SeamEdge(f"side {spot}", (sheet_samples.polyline(ends),), (), 0.0, Use.OPEN)
@@ -148,7 +149,7 @@ def _tiles(given: str) -> str:
             paper = sheet.Paper[line]
             continue
         name, wide, _, high = line.rsplit(" ", 3)
-        pieces.append(_rectangle(name, float(wide), float(high)))
+        pieces.append(rectangle(name, float(wide), float(high)))
     window = window_of(paper)
     out = [f"window {window.width:g} x {window.height:g} mm"]
     for field in fields(tuple(pieces), window):

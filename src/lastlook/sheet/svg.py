@@ -6,6 +6,7 @@ millimetre, so that the same drawing is the same text everywhere.
 
 from __future__ import annotations
 
+import re
 import zlib
 from collections.abc import Iterable
 from xml.sax.saxutils import escape, quoteattr
@@ -20,6 +21,8 @@ FAMILY = {
     Face.HEAD: "'Last Look head', 'Old Standard TT', serif",
 }
 WEIGHT = {Face.BOLD: ' font-weight="bold"', Face.HEAD: ' font-weight="bold"'}
+_NO_PLACE = re.compile(r"[^\t\n\r\x20-\uD7FF\uE000-\uFFFD\U00010000-\U0010FFFF]")
+"""What is no character of XML (W3C, XML 1.0, 2.2)."""
 SLANT = {Face.ITALIC, Face.HEAD_ITALIC}
 
 
@@ -34,11 +37,11 @@ def page_svg(page: Page) -> str:
 
 
 def _whole(width: float, height: float, title: str, description: str, items: Iterable[Item]) -> str:
-    mark = f"{zlib.crc32(title.encode()):08x}-"
-    said = f"<desc>{escape(description)}</desc>\n" if description else ""
+    mark = f"{zlib.crc32(title.encode(errors='replace')):08x}-"
+    said = f"<desc>{_plain(description)}</desc>\n" if description else ""
     return (
         f'<svg xmlns="http://www.w3.org/2000/svg" width="{_n(width)}mm" height="{_n(height)}mm" '
-        f'viewBox="0 0 {_n(width)} {_n(height)}" role="img">\n<title>{escape(title)}</title>\n{said}'
+        f'viewBox="0 0 {_n(width)} {_n(height)}" role="img">\n<title>{_plain(title)}</title>\n{said}'
         + "".join(_item(item, spot, mark) for spot, item in enumerate(items))
         + "</svg>\n"
     )
@@ -54,7 +57,7 @@ def _item(item: Item, spot: int, deep: str) -> str:
 
 def _group(group: Group, deep: str) -> str:
     inside = "".join(_item(item, spot, deep) for spot, item in enumerate(group.items))
-    name = f" data-name={quoteattr(group.name)}" if group.name else ""
+    name = f" data-name={quoteattr(_NO_PLACE.sub('', group.name))}" if group.name else ""
     moved = (
         f' transform="matrix({" ".join(f"{value:.6g}" for value in group.matrix)})"' if group.matrix != STILL else ""
     )
@@ -76,7 +79,7 @@ def _words(words: Words) -> str:
     anchor = "" if words.align is Align.START else f' text-anchor="{words.align.value}"'
     return (
         f'<text{place} font-family="{family}" font-size="{_n(style.size_pt * MM_PER_PT)}"'
-        f'{WEIGHT.get(style.face, "")}{slant}{anchor} fill="{style.colour}">{escape(words.text)}</text>\n'
+        f'{WEIGHT.get(style.face, "")}{slant}{anchor} fill="{style.colour}">{_plain(words.text)}</text>\n'
     )
 
 
@@ -99,6 +102,11 @@ def path_data(path: Path) -> str:
     if path.is_closed():
         out.append("Z")
     return "".join(out)
+
+
+def _plain(text: str) -> str:
+    """Return a text as XML can carry it: without the signs that XML 1.0 has no place for."""
+    return escape(_NO_PLACE.sub("", text))
 
 
 def _xy(point: tuple[float, float]) -> str:
