@@ -27,6 +27,23 @@ def test_the_sheets_of_the_demo_are_printed(demo: Path, tmp_path: Path) -> None:
         assert "<title>" in file.read_text(encoding="utf-8")
 
 
+def test_one_piece_alone_is_printed_again(demo: Path, tmp_path: Path) -> None:
+    out = tmp_path / "out"
+    assert main(["print", str(demo), "--into", str(out), "--only", "paper-a4", "--piece", "waistband"]) == 0
+    assert [file.name for file in out.iterdir()] == ["skirt-paper-a4.pdf"]
+    labels = pypdfium2.PdfDocument(out / "skirt-paper-a4.pdf").get_toc()
+    assert not any("Front" in label.get_title() for label in labels)
+
+
+@pytest.mark.parametrize("words", [["--piece", "cape"], ["--only", "hat"]], ids=["piece", "file"])
+def test_what_there_is_none_of_is_told(
+    words: list[str], demo: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert main(["print", str(demo), "--into", str(tmp_path / "out"), *words]) == 2
+    assert words[1] in capsys.readouterr().err
+    assert not (tmp_path / "out").exists()
+
+
 def test_a_file_in_the_way_is_told(demo: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     (tmp_path / "taken").write_text("mine")
     assert main(["print", str(demo), "--into", str(tmp_path / "taken")]) == 2

@@ -19,6 +19,12 @@ def add(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--into", metavar="FOLDER", default="sheets", help="where the sheets go (sheets)")
     papers = [paper.name.lower() for paper in sheet.Paper]
     parser.add_argument("--paper", choices=papers, help="for everything but the paper pieces, which come on both")
+    parser.add_argument(
+        "--only", metavar="WORD", help="only files with this word in their name: booklet, cutting, skirt"
+    )
+    parser.add_argument(
+        "--piece", metavar="NAME", action="append", default=[], help="a paper piece to print again; may be given twice"
+    )
 
 
 def run(args: argparse.Namespace) -> int:
@@ -30,17 +36,39 @@ def run(args: argparse.Namespace) -> int:
     if told.is_unreadable(derived.outfit):
         return 2
     derived = told.laid(derived)
+    if not _has_pieces(derived, args.piece):
+        return 2
     paper = sheet.Paper[args.paper.upper()] if args.paper else None
-    printed = sheet.sheets_of(derived, outfit.verdict(derived), paper)
+    printed = sheet.sheets_of(derived, outfit.verdict(derived), paper, tuple(args.piece))
+    files = [(name, data) for name, data in printed.files if not args.only or args.only.lower() in name]
+    if not files:
+        print(f"No sheet has “{args.only}” in its name. There are: {_names(printed)}.", file=sys.stderr)
+        print("\n".join(printed.lacking), file=sys.stderr)
+        return 2
     place = Path(args.into)
     try:
         place.mkdir(parents=True, exist_ok=True)
-        for name, data in printed.files:
+        for name, data in files:
             (place / name).write_bytes(data)
     except OSError as trouble:
         print(f"The sheets can't be written into {place}: {trouble.strerror}. Name another folder.", file=sys.stderr)
         return 2
-    print("\n".join(str(place / name) for name, _ in printed.files))
-    for sentence in printed.lacking:
+    print("\n".join(str(place / name) for name, _ in files))
+    for sentence in () if args.only else printed.lacking:
         print(sentence)
-    return 1 if printed.lacking else 0
+    return 1 if printed.lacking and not args.only else 0
+
+
+def _has_pieces(derived: outfit.Derived, wanted: list[str]) -> bool:
+    """Whether every paper piece that is wanted is there; the first that is not is told."""
+    known = [piece.name for one in derived.sewn for piece in one.drafted.pieces]
+    for name in wanted:
+        if name.lower() not in {one.lower() for one in known}:
+            there = ", ".join(known) or "none yet"
+            print(f"No paper piece is called “{name}”. The pieces are: {there}.", file=sys.stderr)
+            return False
+    return True
+
+
+def _names(printed: sheet.Printed) -> str:
+    return ", ".join(name for name, _ in printed.files)

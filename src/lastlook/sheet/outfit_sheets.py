@@ -53,8 +53,10 @@ def manner_of(one: outfit.Outfit, paper: Paper | None = None) -> Manner:
     return Manner(English.BRITISH if british else English.US, one.manner.units, hand, paper or usual)
 
 
-def sheets_of(derived: outfit.Derived, judged: outfit.Verdict, paper: Paper | None = None) -> Printed:
-    """Return every sheet of an outfit."""
+def sheets_of(
+    derived: outfit.Derived, judged: outfit.Verdict, paper: Paper | None = None, pieces: tuple[str, ...] = ()
+) -> Printed:
+    """Return every sheet of an outfit; with names of paper pieces, only those are laid out at true size."""
     manner = manner_of(derived.outfit, paper)
     files: list[tuple[str, bytes]] = []
     lacking: list[str] = []
@@ -67,7 +69,7 @@ def sheets_of(derived: outfit.Derived, judged: outfit.Verdict, paper: Paper | No
         files += _pairs(plan, _plain(one.plan.name), manner)
         files += _knitted_drawings(plan, _plain(one.plan.name), manner)
     for sewn in derived.sewn:
-        files += _paper(derived, sewn, manner)
+        files += _paper(derived, sewn, pieces, manner)
         found = _cut(derived, judged, sewn, manner)
         if isinstance(found, str):
             lacking.append(found)
@@ -195,9 +197,13 @@ def _knitted_drawings(plan: Knitting, name: str, manner: Manner) -> list[tuple[s
     return out
 
 
-def _paper(derived: outfit.Derived, one: outfit.Sewn, manner: Manner) -> list[tuple[str, bytes]]:
+def _paper(
+    derived: outfit.Derived, one: outfit.Sewn, wanted: tuple[str, ...], manner: Manner
+) -> list[tuple[str, bytes]]:
     """Return the true-size pages on both papers, and the pieces as one drawing."""
-    name, pieces = _plain(one.plan.name), one.drafted.pieces
+    names = {piece.lower() for piece in wanted}
+    name = _plain(one.plan.name)
+    pieces = tuple(piece for piece in one.drafted.pieces if not names or piece.name.lower() in names)
     if not pieces:
         return []
     pattern = Pattern(one.plan.name.capitalize(), _whose(derived, manner), pieces)

@@ -24,6 +24,8 @@ LAP_MM = 8.0
 FOOT_MM = 26.0
 AIR_MM = 4.0
 """Least room round a piece in its field."""
+SHARES = (0.5, 0.25, 0.75, 0.0, 1.0)
+"""Where in the spare room of its field a piece is tried, the middle first."""
 
 
 @dataclass(frozen=True)
@@ -109,15 +111,21 @@ def _grid(room: Extent, window: Window) -> tuple[int, int, float]:
 
 
 def _large(piece: PaperPiece, columns: int, rows: int, turn_deg: float, window: Window) -> Field:
+    """Return a piece's own field, the piece lying in it where the fewest tiles have to be printed."""
     room = room_of(piece)
     wide, high = (room.height, room.width) if turn_deg else (room.width, room.height)
-    left, top = (columns * window.width - wide) / 2, (rows * window.height - high) / 2
-    way = onto(room, 1.0, left, top, turn_deg)
-    outline = [way.point(point) for point in piece.cut_line.points(0.2)]
+    spare = (columns * window.width - wide - 2 * AIR_MM, rows * window.height - high - 2 * AIR_MM)
     spots = [(column, row) for row in range(rows) for column in range(columns)]
-    shown = [spot for spot in spots if _is_shown(outline, spot, window)]
-    tiles = tuple(Tile(number, *spot) for number, spot in enumerate(shown, 1))
-    return Field(piece.name, columns, rows, (Placed(piece, way),), tiles)
+    best: tuple[Onto, list[tuple[int, int]]] | None = None
+    for across, down in itertools.product(SHARES, SHARES):
+        way = onto(room, 1.0, AIR_MM + spare[0] * across, AIR_MM + spare[1] * down, turn_deg)
+        outline = [way.point(point) for point in piece.cut_line.points(0.2)]
+        shown = [spot for spot in spots if _is_shown(outline, spot, window)]
+        if best is None or len(shown) < len(best[1]):
+            best = (way, shown)
+    assert best is not None
+    tiles = tuple(Tile(number, *spot) for number, spot in enumerate(best[1], 1))
+    return Field(piece.name, columns, rows, (Placed(piece, best[0]),), tiles)
 
 
 def _shelves(pieces: list[tuple[PaperPiece, float]], window: Window) -> list[Field]:
