@@ -7,6 +7,8 @@ out is each answer with its parts; asked for a kind of finding, the first findin
 
 from __future__ import annotations
 
+import tomllib
+
 from lastlook import outfit
 from lastlook.finding import Edit, Finding, say
 
@@ -26,7 +28,7 @@ def answer(given: str, asked: str) -> str:
 
 
 def _folder(given: str) -> outfit.Document:
-    folder = outfit.demo()
+    folder = outfit.demo().with_file("lays/skirt.json", b'{"placements": []}')
     if any(line.startswith("[") for line in given.splitlines()):
         return folder.with_file(outfit.MAIN, given.encode())
     edits = [_edit(line) for line in given.splitlines() if "=" in line]
@@ -35,6 +37,8 @@ def _folder(given: str) -> outfit.Document:
 
 def _edit(line: str) -> Edit:
     fact, _, value = (part.strip() for part in line.partition(" ="))
+    if value.startswith("{"):
+        return Edit(fact, tuple(tomllib.loads(f"entry = {value}")["entry"].items()))
     return Edit(fact, int(value) if value.isdigit() and ".size" not in fact else value)
 
 

@@ -112,6 +112,6 @@ def _sewn(one: Sewn) -> Part:
     if answer is Answer.YES and any(seam.meets is Meets.NO for seam in one.drafted.seams):
         answer = Answer.NO
     if answer is Answer.YES:
-        return Part(name, answer, f"All {len(one.drafted.seams)} seams of {name} meet.", findings)
+        return Part(name, answer, f"All {len(one.drafted.seams)} seams of the {one.plan.name} meet.", findings)
     first = next(find for find in findings if find.certainty in (Certainty.PROVEN, Certainty.UNKNOWN) or find.asks)
     return Part(name, answer, first.say, findings)

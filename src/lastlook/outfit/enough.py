@@ -25,7 +25,9 @@ def enough(derived: Derived) -> Answered:
 
 
 def _unnamed(one: Knitted) -> Part:
-    said = f"Whether there is enough yarn for {one.plan.name} is not known yet: no lot of the stock was named for it."
+    said = (
+        f"Whether there is enough yarn for the {one.plan.name} is not known yet: no lot of the stock was named for it."
+    )
     fact = Where(fact=f"knitting.{one.plan.name}.yarn")
     finding = Finding("yarn-unnamed", Certainty.UNKNOWN, said, "A forecast needs a lot.", "Name one.", where=fact)
     return Part(f"Yarn for {one.plan.name}", Answer.NOT_KNOWN_YET, said, (finding,))
@@ -77,7 +79,7 @@ def _not_known(subject: str, one: Knitted, lack: Missing) -> Part:
         "yarn-unknown",
         Certainty.UNKNOWN,
         said,
-        f"The forecast for {one.plan.name} needs it.",
+        f"The forecast for the {one.plan.name} needs it.",
         lack.find_out,
         where=Where(fact=f"knitting.{one.plan.name}.swatch"),
     )
@@ -87,14 +89,14 @@ def _not_known(subject: str, one: Knitted, lack: Missing) -> Part:
 def _cloth(one: Sewn) -> Part:
     subject = title(one.plan.cloth or f"Cloth for {one.plan.name}")
     if one.cloth is None:
-        said = f"Whether there is enough cloth for {one.plan.name} is not known yet: none was named."
+        said = f"Whether there is enough cloth for the {one.plan.name} is not known yet: none was named."
         fact = Where(fact=f"sewing.{one.plan.name}.cloth")
         finding = Finding("cloth-unnamed", Certainty.UNKNOWN, said, "A lay needs a cloth.", "Name one.", where=fact)
         return Part(subject, Answer.NOT_KNOWN_YET, said, (finding,))
     if one.judgement is not None and one.judgement.proven:
-        return Part(subject, Answer.YES, f"{subject}: every piece of {one.plan.name} lies on it, and it is proven.")
+        return Part(subject, Answer.YES, f"{subject}: every piece of the {one.plan.name} lies on it, and it is proven.")
     if one.problem is None:
-        said = f"Whether {subject} is enough is not known yet: {one.plan.name} has no pieces yet."
+        said = f"Whether {subject} is enough is not known yet: the {one.plan.name} has no pieces yet."
         return Part(subject, Answer.NOT_KNOWN_YET, said)
     return _to_lay(subject, one)
 
@@ -102,9 +104,9 @@ def _cloth(one: Sewn) -> Part:
 def _to_lay(subject: str, one: Sewn) -> Part:
     stale = one.judgement is not None
     said = (
-        f"The lay of {one.plan.name} no longer holds, since a piece has changed."
+        f"The lay of the {one.plan.name} no longer holds, since a piece has changed."
         if stale
-        else f"Whether {subject} is enough is not known yet: {one.plan.name} has not been laid on it."
+        else f"Whether {subject} is enough is not known yet: the {one.plan.name} has not been laid on it."
     )
     broken = one.judgement.findings if one.judgement else ()
     finding = Finding(

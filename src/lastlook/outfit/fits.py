@@ -94,7 +94,7 @@ def _no_gauge(one: Knitted) -> Part:
     finding = Finding(
         "gauge-missing",
         Certainty.UNKNOWN,
-        f"How wide {name} comes out is not known yet: no gauge was measured for this yarn.",
+        f"How wide the {one.plan.name} comes out is not known yet: no gauge was measured for this yarn.",
         why,
         one.gauge.find_out,
         where=Where(piece=one.plan.name, fact=f"knitting.{one.plan.name}.swatch"),

@@ -72,7 +72,7 @@ def _unwashed(derived: Derived) -> tuple[Finding, ...]:
     out = []
     for one in derived.knitted:
         if one.swatch is None or one.swatch.washed is not True:
-            said = f"How the yarn of {one.plan.name} takes water and heat is not known yet."
+            said = f"How the yarn of the {one.plan.name} takes water and heat is not known yet."
             why = "Old wool can felt, bleed or stretch; a swatch shows it where nothing is lost."
             attempt = "Wash and steam the swatch first."
             out.append(Finding("press-untried", Certainty.UNKNOWN, said, why, attempt))

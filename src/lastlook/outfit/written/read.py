@@ -67,7 +67,7 @@ def _nothing(folder: Document, why: str) -> Outfit:
         Certainty.PROVEN,
         why,
         f"{MAIN} holds all that is not a leaflet or a drawing.",
-        f"Put {MAIN} right, or start from `lastlook demo --copy FOLDER`.",
+        f"Put {MAIN} right, or start from `lastlook demo FOLDER`.",
         where=Where(fact=MAIN),
     )
     return Outfit(folder, "", Manner(), Wearer("", ()), findings=(finding,))
