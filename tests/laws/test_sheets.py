@@ -10,8 +10,10 @@ from hypothesis import strategies as st
 
 from lastlook import sheet
 from lastlook.finding import Span
+from lastlook.geometry import Path
 from lastlook.knit import Side, WorkedRow
 from lastlook.lay import LeftOver
+from lastlook.sheet.draw.spread_out import Onto
 from lastlook.sheet.knitting import gather
 from lastlook.sheet.layout.flow import pages as flowed
 from lastlook.sheet.layout.flow import paragraph
@@ -52,6 +54,15 @@ def test_what_comes_again_has_the_words_of_what_was_said(words: list[str]) -> No
             assert row.words == block[spot % len(block)].words
 
 
+def _along(path: Path, way: Onto) -> list[tuple[float, float]]:
+    """Return points all along an outline, where it lies in its field, none farther than 3 mm from the next."""
+    out = []
+    for segment in path.segments:
+        steps = int(segment.length_mm() / 3) + 1
+        out += [way.point(segment.at(step / steps)) for step in range(steps)]
+    return out
+
+
 @given(st.lists(st.tuples(SIDE, SIDE), min_size=1, max_size=6), st.sampled_from(list(sheet.Paper)))
 @settings(max_examples=40, deadline=None)
 def test_every_point_of_a_piece_is_on_a_tile_that_is_printed(
@@ -63,8 +74,7 @@ def test_every_point_of_a_piece_is_on_a_tile_that_is_printed(
     assert sorted(one.piece.name for field in laid for one in field.placed) == sorted(one.name for one in pieces)
     for field in laid:
         for one in field.placed:
-            for point in one.piece.cut_line.points(1.0):
-                x, y = one.way.point(point)
+            for x, y in _along(one.piece.cut_line, one.way):
                 assert 0 <= x <= field.columns * window.width
                 assert 0 <= y <= field.rows * window.height
                 assert field.tile_at(

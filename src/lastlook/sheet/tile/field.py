@@ -120,7 +120,8 @@ def _large(piece: PaperPiece, columns: int, rows: int, turn_deg: float, window: 
     for across, down in itertools.product(SHARES, SHARES):
         way = onto(room, 1.0, AIR_MM + spare[0] * across, AIR_MM + spare[1] * down, turn_deg)
         outline = [way.point(point) for point in piece.cut_line.points(0.2)]
-        shown = [spot for spot in spots if _is_shown(outline, spot, window)]
+        touched = _touched(outline, window)
+        shown = [spot for spot in spots if spot in touched or _is_inside(outline, _middle(spot, window))]
         if best is None or len(shown) < len(best[1]):
             best = (way, shown)
     assert best is not None
@@ -154,12 +155,28 @@ def _shared(placed: list[Placed]) -> Field:
     return Field(", ".join(one.piece.name for one in placed), 1, 1, tuple(placed), (Tile(1, 0, 0),))
 
 
-def _is_shown(outline: list[Point], spot: tuple[int, int], window: Window) -> bool:
-    left, top = spot[0] * window.width, spot[1] * window.height
-    right, bottom = left + window.width, top + window.height
-    if any(left <= x <= right and top <= y <= bottom for x, y in outline):
-        return True
-    return _is_inside(outline, ((left + right) / 2, (top + bottom) / 2))
+def _touched(outline: list[Point], window: Window) -> set[tuple[int, int]]:
+    """Return the tiles that an outline runs through: each of its lines is parted at every join that it crosses."""
+    out: set[tuple[int, int]] = set()
+    for (ax, ay), (bx, by) in itertools.pairwise(outline):
+        shares = sorted({0.0, 1.0, *_crossings(ax, bx, window.width), *_crossings(ay, by, window.height)})
+        for share in (0.0, *((a + b) / 2 for a, b in itertools.pairwise(shares)), 1.0):
+            x, y = ax + (bx - ax) * share, ay + (by - ay) * share
+            out.add((math.floor(x / window.width), math.floor(y / window.height)))
+    return out
+
+
+def _crossings(a: float, b: float, step: float) -> list[float]:
+    """Return the shares of the way from a to b at which a multiple of the step is passed."""
+    low, high = sorted((a, b))
+    if high - low < 1e-9:
+        return []
+    joins = range(math.ceil(low / step), math.floor(high / step) + 1)
+    return [(join * step - a) / (b - a) for join in joins]
+
+
+def _middle(spot: tuple[int, int], window: Window) -> Point:
+    return (spot[0] + 0.5) * window.width, (spot[1] + 0.5) * window.height
 
 
 def _is_inside(outline: list[Point], point: Point) -> bool:
