@@ -8,7 +8,6 @@ from starlette.responses import Response
 from lastlook import sheet
 from lastlook.knit import WorkedPiece, WorkedRow
 from lastlook.outfit import Knitted, MadePiece, Outfit
-from lastlook.sheet.draw.needle import draw_row
 from lastlook.web.page import framed, number_of, room_of
 from lastlook.web.screen.leaflet import garment_of
 
@@ -32,7 +31,7 @@ def show(request: Request) -> Response:
         piece=piece,
         done=done,
         row=row,
-        drawing=sheet.svg(draw_row(row, WIDE_MM, sheet.manner_of(desk.outfit))) if row else "",
+        drawing=sheet.svg(sheet.draw_row(row, WIDE_MM, sheet.manner_of(desk.outfit))) if row else "",
         made=_made(desk.outfit, one, piece),
         left=desk.outfit.manner.hand == "left",
         lately=_lately(piece, done),

@@ -7,13 +7,14 @@ from dataclasses import dataclass
 from starlette.requests import Request
 from starlette.responses import Response
 
-from lastlook import outfit, paper, sheet
+from lastlook import keep, outfit, paper, sheet
 from lastlook.sheet.draw.paper import quantity_words
-from lastlook.web import act
+from lastlook.web import act, drawings
 from lastlook.web.page import framed, number_of, room_of
 
 TIMES = 0.16
 """The scale of the pictures."""
+MOST_VERSIONS = 40
 PLACES = {"waist": "top", "high hip": "upper", "hip": "middle", "hem": "foot", "line": "lower"}
 
 
@@ -64,8 +65,34 @@ def show(request: Request) -> Response:
         seams=one.drafted.seams,
         girths=_girths(one.drafted),
         ways=act.WAYS,
+        versions=_versions(request),
+        against=_against(request),
+        overlays=drawings.overlays(_before(request, one), one, manner),
         findings=(*one.drafted.findings, *one.findings),
     )
+
+
+def _versions(request: Request) -> list[keep.Revision]:
+    """Return the versions that lead to this one, the newest first."""
+    history = room_of(request).shelf.history(number_of(request))
+    return list(reversed(history[:-1]))[:MOST_VERSIONS]
+
+
+def _against(request: Request) -> int | None:
+    """Return which version is asked for to be compared with; None for the draft without any strip."""
+    asked = request.query_params.get("against", "")
+    known = {one.id for one in room_of(request).shelf.history(number_of(request))}
+    return int(asked) if asked.isascii() and asked.isdigit() and int(asked) in known else None
+
+
+def _before(request: Request, one: outfit.Sewn) -> tuple[paper.PaperPiece, ...]:
+    """Return the pieces of the version that is compared with."""
+    against = _against(request)
+    if against is None:
+        return paper.draft(one.plan.kind, one.drafted.measures, dict(one.plan.options)).pieces
+    room = room_of(request)
+    old = room.lay_out(room.shelf.document_at(against)).derived
+    return next((was.drafted.pieces for was in old.sewn if was.plan.name == one.plan.name), ())
 
 
 def sewn_of(derived: outfit.Derived, name: str) -> outfit.Sewn:

@@ -8,10 +8,11 @@ from dataclasses import dataclass
 from starlette.requests import Request
 from starlette.responses import Response
 
-from lastlook import outfit, wearer
+from lastlook import outfit, sheet, wearer
 from lastlook.finding import Finding
 from lastlook.quantity import Missing, write_length
 from lastlook.wearer import NAMES, Measure
+from lastlook.web import drawings
 from lastlook.web.page import framed, number_of, room_of
 from lastlook.web.room import Desk
 
@@ -48,6 +49,7 @@ def show(request: Request) -> Response:
         others=[line for line in lines if line not in wanted],
         strange=[one for one in desk.outfit.findings if _is_strange(one, wanted)],
         levels=outfit.fit_table(desk.derived),
+        hoops=drawings.hoops(desk.derived, sheet.manner_of(desk.outfit)),
         comparison=outfit.comparison,
         is_missing=lambda value: isinstance(value, Missing),
     )
