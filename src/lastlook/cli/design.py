@@ -39,16 +39,16 @@ def run(args: argparse.Namespace) -> int:
     gauge = read_gauge(args.gauge)
     asked = _asked(args, gauge) if isinstance(gauge, Gauge) else gauge
     if isinstance(asked, Unread):
-        return _refuse([compose.unread(asked)], args.json)
+        return refuse([compose.unread(asked)], args.json)
     if args.garment not in compose.GARMENTS:
         why = f"“{args.garment}” is no garment that can be composed."
         slip = Unread(args.garment, why, f"Use one of: {', '.join(compose.GARMENTS)}.")
-        return _refuse([compose.unread(slip)], args.json)
+        return refuse([compose.unread(slip)], args.json)
     who, slips = _who(args)
     if who is None:
         return 2
     if slips:
-        return _refuse(slips, args.json)
+        return refuse(slips, args.json)
     return show(compose.GARMENTS[args.garment](who, asked), asked.gauge, args)
 
 
@@ -144,7 +144,7 @@ def _who(args: argparse.Namespace) -> tuple[wearer.Wearer | None, list[Finding]]
     return wearer.Wearer("the wearer", together), [one for one in slips if not one.asks]
 
 
-def _refuse(findings: list[Finding], as_json: bool) -> int:
+def refuse(findings: list[Finding], as_json: bool) -> int:
     """Say what can't be taken."""
     if as_json:
         print(json.dumps({"findings": [finding.as_json(one) for one in findings]}, ensure_ascii=False, indent=1))

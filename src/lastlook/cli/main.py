@@ -17,7 +17,7 @@ from types import ModuleType
 import lastlook
 from lastlook import cli
 
-NOT_COMMANDS = frozenset({"main", "told"})
+NOT_COMMANDS = frozenset({"leaflets", "main", "told"})
 OUR_MISTAKE = (
     "Something in Last Look itself went wrong here; it is our mistake, not yours, and the outfit is as it was. "
     "Setting LASTLOOK_DEBUG=1 shows where."

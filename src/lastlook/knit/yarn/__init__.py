@@ -1,5 +1,6 @@
 """Yarn in knitting: what a stitch takes, what the pieces take, whether it suffices."""
 
+from lastlook.knit.yarn.concede import Concession, concessions
 from lastlook.knit.yarn.counts import STRUCTURES, PieceStitches, stitches_of
 from lastlook.knit.yarn.enough import rows_left
 from lastlook.knit.yarn.forecast import Forecast, Weighed, forecast, stitch_g
@@ -23,9 +24,11 @@ __all__ = [
     "FULL",
     "STRUCTURES",
     "WET",
+    "Concession",
     "Forecast",
     "PieceStitches",
     "Weighed",
+    "concessions",
     "diameter_mm",
     "forecast",
     "grams_per_m2",

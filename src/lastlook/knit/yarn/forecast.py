@@ -98,8 +98,8 @@ def forecast(
     if isinstance(stitch, Missing):
         return stitch
     grams, prior_sd, from_what = stitch
-    made = {one.name: one.grams for one in weighed}
     each = copies(pieces)
+    made = _by_copy(each, weighed)
     mean, sd = _factor(each, grams, prior_sd, made)
     rows = [(one.name, _piece(one, grams, mean, sd, made)) for one in each]
     coming = [one for one in each if one.name not in made]
@@ -121,6 +121,20 @@ def forecast(
         tuple(one.name for one in each if one.name in made),
         found,
     )
+
+
+def _by_copy(each: Sequence[PieceStitches], weighed: Iterable[Weighed]) -> dict[str, float]:
+    """Return grams by copy: 'sleeve' is the first sleeve not yet weighed, 'sleeves' are both together."""
+    made: dict[str, float] = {}
+    for one in weighed:
+        word = one.name.lower()
+        exact = [copy.name for copy in each if copy.name.lower() == word]
+        alike = [copy.name for copy in each if copy.name.lower().rstrip(" 0123456789") == word]
+        single = [copy.name for copy in each if copy.name.lower().rstrip(" 0123456789s") == word.removesuffix("s")]
+        names = exact or alike or [name for name in single if name not in made][:1]
+        for name in names:
+            made[name] = one.grams / len(names)
+    return made
 
 
 def stitch_g(gauge: Gauge, yarn: Yarn, swatch: Swatch | None) -> tuple[float, float, str] | Missing:

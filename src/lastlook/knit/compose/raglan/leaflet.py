@@ -55,11 +55,11 @@ def body_of(piece: WorkedPiece, pieces: Sequence[WorkedPiece]) -> list[str]:
     lines = write_piece(piece)
     sides = [one for one in pieces if one.part_of == piece.name]
     if len(sides) == 2:
-        lines += _two_sides(piece, sides[0], sides[1])
+        lines += two_sides(piece, sides[0], sides[1])
     return lines
 
 
-def _two_sides(piece: WorkedPiece, first: WorkedPiece, second: WorkedPiece) -> list[str]:
+def two_sides(piece: WorkedPiece, first: WorkedPiece, second: WorkedPiece) -> list[str]:
     """Tell how the work divides at the neck, and both sides in full."""
     row = first.rows[0]
     center = piece.end_stitches - 2 * row.before

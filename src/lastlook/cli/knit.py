@@ -1,0 +1,88 @@
+"""Alter a leaflet: your own gauge, longer or shorter, wider or narrower; proven again and written down.
+
+LEAFLET is a text file, or an outfit's folder whose first knitting is meant.
+"""
+
+from __future__ import annotations
+
+import argparse
+from pathlib import Path
+
+from lastlook import knit, outfit
+from lastlook.cli import told
+from lastlook.cli.design import refuse, show
+from lastlook.cli.leaflets import chosen_size, leaflet_at
+from lastlook.knit import compose
+from lastlook.knit.compose import alter
+from lastlook.quantity import Gauge, Unread
+from lastlook.stock import read_gauge
+
+
+def add(parser: argparse.ArgumentParser) -> None:
+    """Name what the command takes."""
+    parser.add_argument("leaflet", metavar="LEAFLET|OUTFIT", help="a text file, or an outfit's folder or zip")
+    parser.add_argument("--gauge", help="your own, stitches x rows in 10 cm, like 22x30")
+    parser.add_argument("--size", help="the size to start from")
+    parser.add_argument("--longer", action="append", default=[], metavar="WHERE=LENGTH", help="body, sleeve, armhole")
+    parser.add_argument("--shorter", action="append", default=[], metavar="WHERE=LENGTH", help="the same places")
+    parser.add_argument("--wider", action="append", default=[], metavar="WHERE=LENGTH", help="upper-arm, bust")
+    parser.add_argument("--narrower", action="append", default=[], metavar="WHERE=LENGTH", help="the same places")
+    parser.add_argument("--out", metavar="FILE", help="write the leaflet to a text file")
+    parser.add_argument("--json", action="store_true", help="answer as JSON")
+
+
+def run(args: argparse.Namespace) -> int:
+    """Alter; 0 where nothing stands open, 1 where something does, 2 where it can't be read."""
+    changes = _changes(args)
+    if isinstance(changes, Unread):
+        return refuse([compose.unread(changes)], args.json)
+    if Path(args.leaflet).is_dir() or args.leaflet.lower().endswith(".zip"):
+        found = _of_outfit(args.leaflet, args.size)
+        if found is None:
+            return 2
+        text, size_name = found
+    else:
+        whole = leaflet_at(args.leaflet)
+        if whole is None:
+            return 2
+        text, size_name = whole, args.size
+    reading = knit.read(text, size=size_name)
+    size = chosen_size(reading, size_name)
+    if size is None:
+        return 2
+    return show(alter.alter(reading, size, changes), changes.gauge or reading.gauge, args)
+
+
+def _changes(args: argparse.Namespace) -> alter.Changes | Unread:
+    gauge: Gauge | Unread | None = read_gauge(args.gauge) if args.gauge else None
+    if isinstance(gauge, Unread):
+        return gauge
+    both: list[dict[str, float]] = []
+    for more, less, known in (
+        (args.longer, args.shorter, alter.LONGER),
+        (args.wider, args.narrower, alter.WIDER),
+    ):
+        total: dict[str, float] = {}
+        for texts, sign in ((more, 1.0), (less, -1.0)):
+            part = alter.read_changes(texts, known, sign)
+            if isinstance(part, Unread):
+                return part
+            for name, mm in part.items():
+                total[name] = total.get(name, 0.0) + mm
+        both.append(total)
+    return alter.Changes(gauge, both[0], both[1])
+
+
+def _of_outfit(place: str, size: str | None) -> tuple[str, str | None] | None:
+    """Return the leaflet of an outfit's first knitting, and its size."""
+    folder = told.folder_at(place)
+    if folder is None:
+        return None
+    whole = outfit.read(folder)
+    if told.is_unreadable(whole):
+        return None
+    if not whole.knittings:
+        print(f"{place} has no knitting in it. Name a leaflet's file instead.")
+        return None
+    plan = whole.knittings[0]
+    return folder.text(plan.leaflet) or "", size or plan.size

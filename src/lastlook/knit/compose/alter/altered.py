@@ -1,0 +1,141 @@
+"""A leaflet that was read, altered: every piece in new stitches and rows, its seams walked again, written down."""
+
+from __future__ import annotations
+
+from lastlook.finding import Certainty, Finding, Where
+from lastlook.knit.compose.alter.changes import Changes, is_band, is_body, is_sleeve, stretching
+from lastlook.knit.compose.alter.page import write_altered
+from lastlook.knit.compose.alter.profile import underarm_row
+from lastlook.knit.compose.alter.recompose import Stretching, recompose
+from lastlook.knit.compose.alter.scale import Scale
+from lastlook.knit.compose.composed import Composed, FinishedMeasure, cant_hold, not_composed, off_target, walk_all
+from lastlook.knit.reading import LeafletReading, SizeReading
+from lastlook.knit.worked import WorkedPiece
+from lastlook.piece import Meets
+from lastlook.quantity import Gauge, Missing
+
+PLAIN = ("stockinette", "rib", "garter", "seed", "moss", "reverse")
+
+
+def alter(reading: LeafletReading, size: SizeReading, changes: Changes) -> Composed:
+    """Return the leaflet with the changes."""
+    title = reading.title or "A leaflet"
+    printed, wanted = reading.gauge, changes.gauge or reading.gauge
+    if printed is None or wanted is None or isinstance(printed.rows, Missing) or isinstance(wanted.rows, Missing):
+        return not_composed(title, size.size, [_no_gauge(title)])
+    scale = Scale(wanted.stitches.best / printed.stitches.best, wanted.rows.best / printed.rows.best)
+    across, up = wanted.stitches.best / 100.0, wanted.rows.best / 100.0
+    knitted = [piece for piece in size.pieces if piece.rows]
+    asked = {id(piece): stretching(piece, changes, across, up) for piece in knitted}
+    clash = [_too_much(piece, asked[id(piece)]) for piece in knitted]
+    if any(clash):
+        return not_composed(title, size.size, [one for one in clash if one])
+    pieces = tuple(_one(piece, knitted, scale, asked[id(piece)]) for piece in knitted)
+    mates = tuple(seam.mate for seam in size.seams)
+    measures = tuple(
+        one
+        for old, new in zip(knitted, pieces, strict=True)
+        if not is_band(old) and old.part_of is None
+        for one in _measures(old, new, printed, wanted, asked[id(old)])
+    )
+    seams = walk_all(pieces, mates)
+    findings = [_apart(str(seam.mate.a), str(seam.mate.b)) for seam in seams if seam.meets is Meets.NO]
+    findings += [_not_carried(piece) for piece in knitted if _pattern(piece)]
+    findings += off_target(measures, 100.0 / wanted.rows.best + 200.0 / wanted.stitches.best)
+    leaflet = write_altered(title, pieces, wanted, size.size)
+    return Composed(title, size.size, leaflet, pieces, mates, measures, (), tuple(findings))
+
+
+def _one(piece: WorkedPiece, pieces: list[WorkedPiece], scale: Scale, more: Stretching) -> WorkedPiece:
+    parent = next((one for one in pieces if one.name == piece.part_of), None) if piece.part_of else None
+    below = len(parent.rows) - underarm_row(parent) if parent is not None else 0
+    return recompose(piece, scale, more, below)
+
+
+def _measures(
+    old: WorkedPiece, new: WorkedPiece, printed: Gauge, wanted: Gauge, more: Stretching
+) -> list[FinishedMeasure]:
+    """Return widths and lengths of one piece, flat, against those of the leaflet and what was asked beyond."""
+    under_old, under_new = underarm_row(old), underarm_row(new)
+    out = []
+    extra = more.all_through * 100.0 / wanted.stitches.best
+    if old.cast_on and new.cast_on:
+        target = printed.width_mm(old.cast_on).best + extra
+        out.append(_across(f"{old.name}: width at cast-on", target, new.cast_on, wanted))
+    if under_old and under_new:
+        wide_old, wide_new = old.rows[under_old - 1].after, new.rows[under_new - 1].after
+        target = printed.width_mm(wide_old).best + extra + more.at_underarm * 100.0 / wanted.stitches.best
+        out.append(_across(f"{old.name}: width at underarm", target, wide_new, wanted))
+        out.append(_down(f"{old.name}: length to underarm", under_old, under_new, printed, wanted, more.below_rows))
+    above_old, above_new = len(old.rows) - under_old, len(new.rows) - under_new
+    if above_old and under_old:
+        out.append(_down(f"{old.name}: underarm to top", above_old, above_new, printed, wanted, more.above_rows))
+    return out
+
+
+def _across(name: str, target_mm: float, stitches: int, wanted: Gauge) -> FinishedMeasure:
+    width = wanted.width_mm(stitches)
+    return FinishedMeasure(name, target_mm, width.best, width.plus_minus)
+
+
+def _down(name: str, old: int, new: int, printed: Gauge, wanted: Gauge, extra_rows: int) -> FinishedMeasure:
+    was, now, extra = printed.length_mm(old), wanted.length_mm(new), wanted.length_mm(extra_rows)
+    if isinstance(was, Missing) or isinstance(now, Missing) or isinstance(extra, Missing):
+        raise TypeError("a leaflet is altered only where both row gauges are known")
+    return FinishedMeasure(name, was.best + extra.best, now.best, now.plus_minus)
+
+
+def _too_much(piece: WorkedPiece, more: Stretching) -> Finding | None:
+    """Return a clash where a piece is to lose more rows or stitches than it has to give."""
+    underarm = underarm_row(piece)
+    plain = [row for row in piece.rows[:underarm] if not row.shapings and row.structure == "stockinette"]
+    if more.below_rows < 0 and -more.below_rows > len(plain) - 2 and (is_body(piece) or is_sleeve(piece)):
+        return cant_hold(
+            f"{piece.name} is to lose {-more.below_rows} rows below the underarm, and has {len(plain)} plain ones.",
+            "Only plain rows can be left out without the shaping going with them.",
+            "Shorten it by less.",
+        )
+    least = min((row.after for row in piece.rows[:underarm]), default=99)
+    if -(more.at_underarm + more.all_through) >= least - 4:
+        return cant_hold(
+            f"{piece.name} is to lose {-(more.at_underarm + more.all_through)} stitches, and has {least} at its least.",
+            "A piece needs some stitches to stay one.",
+            "Narrow it by less.",
+        )
+    return None
+
+
+def _pattern(piece: WorkedPiece) -> str | None:
+    return next((row.structure for row in piece.rows if not row.structure.lower().startswith(PLAIN)), None)
+
+
+def _not_carried(piece: WorkedPiece) -> Finding:
+    name = _pattern(piece)
+    return Finding(
+        "pattern-not-carried",
+        Certainty.DOUBTFUL,
+        f"{piece.name} is knitted in “{name}”, whose repeat is not fitted to the new counts.",
+        "The widths are right, but a repeat may end in the middle of itself.",
+        "Centre the pattern on the new count, or keep to stockinette.",
+        where=Where(piece=piece.name),
+    )
+
+
+def _apart(a: str, b: str) -> Finding:
+    return Finding(
+        "edges-apart",
+        Certainty.PROVEN,
+        f"“{a}” and “{b}” no longer meet.",
+        "A change on one side of a seam has to be made on the other as well.",
+        "Ask for the same change on both pieces.",
+    )
+
+
+def _no_gauge(title: str) -> Finding:
+    return Finding(
+        "gauge-missing",
+        Certainty.UNKNOWN,
+        f"What {title} becomes on your needles is not known: a stitch or row gauge is missing.",
+        "Rows and stitches are turned from the leaflet's gauge into yours; both have to be known.",
+        "Give your own as stitches x rows, like 22x30; if the leaflet prints none, knit its first piece's swatch.",
+    )

@@ -1,0 +1,194 @@
+"""A worked piece at another gauge, longer, or wider: the same shape in new stitches and rows.
+
+At its own gauge a piece comes back as it was. What is asked beyond the gauge comes as a `Stretching`.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+from lastlook.knit.compose.alter.profile import EDGES, Stretch, stretches
+from lastlook.knit.compose.alter.scale import Scale, spread
+from lastlook.knit.compose.craft.needle import Needle
+from lastlook.knit.worked import Act, Ended, Shaping, Side, WorkedPiece
+from lastlook.piece import Edge
+
+SMALL_END = 3
+"""A piece that ends on so few stitches has to end on exactly those."""
+
+
+@dataclass(frozen=True)
+class Stretching:
+    """Rows and stitches more (or fewer) than the gauge alone would give."""
+
+    below_rows: int = 0
+    """In the plain part below the underarm, even."""
+    above_rows: int = 0
+    """Above the underarm, even."""
+    at_underarm: int = 0
+    """Stitches at the underarm, half of them at each edge, taken off again above it."""
+    all_through: int = 0
+    """Stitches from cast-on to underarm, taken off again above it."""
+
+
+def recompose(piece: WorkedPiece, scale: Scale, more: Stretching = Stretching(), rows_below: int = 0) -> WorkedPiece:
+    """Return the piece in new stitches and rows.
+
+    `rows_below` are the rows above the underarm that lie below this part of a divided piece: heights go on
+    from there.
+    """
+    parts = stretches(piece)
+    heights = _heights(parts, scale, more, rows_below)
+    counts = _takes(piece, parts, scale, more)
+    start = piece.cast_on if piece.cast_on is not None else piece.rows[0].before if piece.rows else 0
+    cast_on = _cast_on(piece, start, scale) + more.all_through
+    counts = _landing(piece, parts, cast_on, counts)
+    needle = Needle(cast_on, piece.rows[0].side if piece.rows else Side.RIGHT)
+    marks = _marks(piece, parts, heights)
+    for part, height, taken in zip(parts, heights, counts, strict=True):
+        _work(needle, part, height, taken)
+    return WorkedPiece(
+        piece.name,
+        piece.part_of,
+        piece.make,
+        cast_on if piece.cast_on is not None else None,
+        tuple(needle.rows),
+        needle.stitches,
+        piece.ended,
+        (),
+        tuple(_edge(edge, scale, more) for edge in piece.edges),
+        marks,
+    )
+
+
+def _heights(parts: tuple[Stretch, ...], scale: Scale, more: Stretching, rows_below: int) -> list[int]:
+    """Return the rows of each stretch; heights are rounded from cast-on and from the underarm, not one by one."""
+    out: list[int] = []
+    for above in (False, True):
+        old = rows_below if above else 0
+        new = scale.height(old)
+        mine = [part for part in parts if part.above is above]
+        longest = max((part for part in mine if not part.hard), key=lambda one: len(one.rows), default=None)
+        extra = more.above_rows if above else more.below_rows
+        for part in mine:
+            if part.hard:
+                out.append(1)
+                continue
+            old += len(part.rows)
+            height = max(2 - len(part.rows) % 2, scale.height(old) - new)
+            new += height
+            out.append(max(2, height + extra) if part is longest else height)
+    return out
+
+
+def _takes(piece: WorkedPiece, parts: tuple[Stretch, ...], scale: Scale, more: Stretching) -> list[dict[str, int]]:
+    """Return what each edge loses in each stretch, rounded from cast-on and from the underarm."""
+    out: list[dict[str, int]] = [{} for _ in parts]
+    for edge in EDGES:
+        for above in (False, True):
+            mine = [spot for spot, part in enumerate(parts) if part.above is above]
+            wider = 0 if edge == "inside" else (more.at_underarm if not above else -_all(more)) // 2
+            old = new = 0
+            whole = sum(abs(parts[spot].takes(edge)) for spot in mine if not parts[spot].hard)
+            for spot in mine:
+                old += parts[spot].takes(edge)
+                share = _share(parts, mine, spot, edge, whole)
+                step = scale.count(old) - round(wider * share) - new
+                if parts[spot].hard and parts[spot].takes(edge):
+                    step = max(1, step) if parts[spot].takes(edge) > 0 else min(-1, step)
+                out[spot][edge] = step
+                new += step
+    return out
+
+
+def _all(more: Stretching) -> int:
+    return more.at_underarm + more.all_through
+
+
+def _share(parts: tuple[Stretch, ...], mine: list[int], spot: int, edge: str, whole: int) -> float:
+    """Return how much of an edge's own shaping is done by the end of a stretch, so that extra follows it."""
+    if not whole:
+        return 1.0 if spot == mine[-1] else 0.0
+    return sum(abs(parts[one].takes(edge)) for one in mine if one <= spot and not parts[one].hard) / whole
+
+
+def _cast_on(piece: WorkedPiece, start: int, scale: Scale) -> int:
+    rib = re.match(r"rib (\d+)x(\d+)", piece.rows[0].structure) if piece.rows else None
+    repeat = int(rib.group(1)) + int(rib.group(2)) if rib else 2
+    return scale.cast_on(start, repeat)
+
+
+def _landing(
+    piece: WorkedPiece, parts: tuple[Stretch, ...], cast_on: int, counts: list[dict[str, int]]
+) -> list[dict[str, int]]:
+    """Let a piece that ends on a point end on the same few stitches: the neck edge, or both edges, give way."""
+    if piece.end_stitches > SMALL_END or not parts:
+        return counts
+    wanted = piece.end_stitches + (parts[-1].takes("inside") if piece.ended is Ended.FASTENED_OFF else 0)
+    last = counts[-1].get("inside", 0) if piece.ended is Ended.FASTENED_OFF else 0
+    over = cast_on - sum(sum(one.values()) for one in counts) + last - wanted
+    if piece.ended is Ended.FASTENED_OFF:
+        counts[-1]["inside"] = parts[-1].takes("inside")
+    softs = [spot for spot, part in enumerate(parts) if not part.hard and part.above]
+    if not over or not softs:
+        return counts
+    spot = softs[-1]
+    edge = min(("left", "right"), key=lambda name: _arm_weight(parts, name))
+    counts[spot][edge] = counts[spot].get(edge, 0) + over
+    return counts
+
+
+def _arm_weight(parts: tuple[Stretch, ...], edge: str) -> int:
+    """Return how much of the underarm an edge has: the neck edge has none."""
+    first = next((part for part in parts if part.hard and part.takes(edge)), None)
+    return first.takes(edge) if first is not None and first.above else 0
+
+
+def _work(needle: Needle, part: Stretch, height: int, taken: dict[str, int]) -> None:
+    old = len(part.rows)
+    if height == old and all(taken.get(edge, 0) == part.takes(edge) for edge in EDGES):
+        for row in part.rows:
+            needle.row(row.structure, row.shapings)
+        return
+    rows = {edge: spread(part.events(edge), old, abs(taken.get(edge, 0)), height) if height else [] for edge in EDGES}
+    for spot in range(height):
+        shapings = []
+        for edge in EDGES:
+            count = rows[edge][spot]
+            if count:
+                shapings.append(_shaping(part, edge, count, taken[edge]))
+        needle.row(part.structure, shapings)
+
+
+def _shaping(part: Stretch, edge: str, count: int, taken: int) -> Shaping:
+    like = part.like(edge)
+    if like is not None and (like.act in (Act.DECREASE, Act.BIND_OFF, Act.HOLD)) == (taken > 0):
+        return Shaping(like.act, edge, count, like.inset, like.lean)
+    if taken > 0:
+        return Shaping(Act.DECREASE, edge, count, 2, "left" if edge == "right" else "right")
+    return Shaping(Act.INCREASE, edge, count, 1)
+
+
+def _marks(piece: WorkedPiece, parts: tuple[Stretch, ...], heights: list[int]) -> tuple[tuple[str, int], ...]:
+    """Return the landmarks at their new heights."""
+    ends_old, ends_new, old, new = [0], [0], 0, 0
+    for part, height in zip(parts, heights, strict=True):
+        old += len(part.rows)
+        new += height
+        ends_old.append(old)
+        ends_new.append(new)
+    out = []
+    for name, row in piece.landmarks:
+        spot = min(range(len(ends_old)), key=lambda one: abs(ends_old[one] - row))
+        out.append((name, ends_new[spot] + (row - ends_old[spot])))
+    return tuple(out)
+
+
+def _edge(edge: Edge, scale: Scale, more: Stretching) -> Edge:
+    above = any(word in edge.name.edge for word in ("raglan", "armhole", "cap", "neck", "shoulder"))
+    rows = edge.rows
+    if rows is not None:
+        rows = scale.height(rows) + (more.above_rows if above else more.below_rows)
+    stitches = None if edge.stitches is None else scale.count(edge.stitches)
+    return Edge(edge.name, rows, stitches, None)
