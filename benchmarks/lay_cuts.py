@@ -21,6 +21,7 @@ RARE = ("partial", "both-selvedges", "stripes", "belt")
 FEWEST, MOST = 6, 14
 SMALLEST_SHARE = 0.012
 THINNEST_MM = 45.0
+KEPT_OFF_MM = 6.0
 
 
 @dataclass(frozen=True)
@@ -52,8 +53,9 @@ def _cut_up(kind: str, chance: random.Random, spare: float, along_only: str) -> 
     pieces = _pieces(chance, ground, chance.randint(FEWEST, MOST))
     flaws: list[shapely.Polygon] = []
     if kind in ("flaws", "remnant"):
-        flaws = _flaws(chance, ground, chance.randint(1, 2))
-        pieces = [_largest(piece.difference(shapely.union_all(flaws))) for piece in pieces]
+        flaws = _flaws(chance, pieces, chance.randint(1, 2))
+        kept_off = shapely.union_all([one.buffer(KEPT_OFF_MM, quad_segs=1) for one in flaws])
+        pieces = [_largest(piece.difference(kept_off)) for piece in pieces]
     one_way = chance.random() < 0.5
     repeat = lay.Repeat(None, chance.choice([40.0, 60.0, 100.0])) if kind == "stripes" else None
     outline = _points(affinity.scale(ground, *stretch, origin=(0, 0))) if kind == "remnant" else None
@@ -223,24 +225,19 @@ def _remnant(chance: random.Random, wide: float, long: float) -> shapely.Polygon
     return shapely.Polygon([(0, 0), (long - slant, 0), (long, wide - bite), (long - bite * 1.3, wide), (0, wide)])
 
 
-def _flaws(chance: random.Random, ground: shapely.Polygon, many: int) -> list[shapely.Polygon]:
-    x0, y0, x1, y1 = ground.bounds
+def _flaws(chance: random.Random, pieces: list[shapely.Polygon], many: int) -> list[shapely.Polygon]:
+    """Return flaws on the seams between pieces, so that the pieces beside them go round them."""
     out = []
     for _ in range(many):
-        spot = shapely.Point(chance.uniform(x0 + 80, x1 - 80), chance.uniform(y0 + 80, y1 - 80))
+        piece = chance.choice(pieces)
+        spot = piece.exterior.interpolate(chance.random(), normalized=True)
         out.append(shapely.Polygon(spot.buffer(chance.uniform(8, 22), quad_segs=2)))
-    return [one for one in out if ground.covers(one)]
+    return out
 
 
 def _largest(shape: shapely.Geometry) -> shapely.Polygon:
     parts = [one for one in getattr(shape, "geoms", [shape]) if isinstance(one, shapely.Polygon)]
-    best = max(parts, key=lambda one: one.area)
-    if best.interiors:
-        hole = best.interiors[0].centroid
-        x0, y0, x1, y1 = best.bounds
-        slit = shapely.LineString([(hole.x, hole.y), (hole.x, y1 + 1)]).buffer(0.5, cap_style="flat")
-        return _largest(best.difference(slit))
-    return best
+    return max(parts, key=lambda one: one.area)
 
 
 def _points(shape: shapely.Polygon) -> tuple[tuple[float, float], ...]:

@@ -2,7 +2,9 @@
 
 from lastlook.lay.answer import as_json, placement_as_json, read_placements
 from lastlook.lay.ask import read_problem
+from lastlook.lay.choices import Choice, Concession, Fitted, choices, longer, shorter, usual, with_joint
 from lastlook.lay.cloth import Cloth, Fold, Outline, Point, Repeat
+from lastlook.lay.cutting import Cut, GrainEnd, Laid, by_tape, cutting_order, grainline
 from lastlook.lay.judge import judge, judge_one, judge_placed
 from lastlook.lay.measure import laid_outlines, left_over, used_length_mm
 from lastlook.lay.picture import as_svg
@@ -14,10 +16,16 @@ from lastlook.lay.words import headline, in_words
 __all__ = [
     "BOTH",
     "ONE",
+    "Choice",
     "Cloth",
+    "Concession",
+    "Cut",
+    "Fitted",
     "Fold",
     "Goal",
+    "GrainEnd",
     "Judgement",
+    "Laid",
     "Lay",
     "LeftOver",
     "Match",
@@ -32,6 +40,10 @@ __all__ = [
     "as_json",
     "as_svg",
     "best_of",
+    "by_tape",
+    "choices",
+    "cutting_order",
+    "grainline",
     "headline",
     "in_words",
     "judge",
@@ -39,10 +51,14 @@ __all__ = [
     "judge_placed",
     "laid_outlines",
     "left_over",
+    "longer",
     "placement_as_json",
     "read_placements",
     "read_problem",
     "search",
     "search_many",
+    "shorter",
     "used_length_mm",
+    "usual",
+    "with_joint",
 ]

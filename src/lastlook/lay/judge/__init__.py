@@ -24,19 +24,25 @@ from lastlook.lay.wanted import Problem
 __all__ = ["judge", "judge_one", "judge_placed"]
 
 
-def judge(problem: Problem, placements: Sequence[Placement]) -> Judgement:
-    """Return whether the placements are a whole lay of the problem, proven."""
-    found = [*judge_placed(problem, placements).findings, *_count(problem, placements)]
+def judge(problem: Problem, placements: Sequence[Placement], made: Sequence[Placement] = ()) -> Judgement:
+    """Return whether the placements are a whole lay of the problem, proven.
+
+    Those in `made` are cut already: how they lie is a fact that isn't judged, only what comes near them.
+    """
+    found = [*judge_placed(problem, placements, made).findings, *_count(problem, placements)]
     return Judgement(not found, tuple(found))
 
 
-def judge_placed(problem: Problem, placements: Sequence[Placement]) -> Judgement:
+def judge_placed(problem: Problem, placements: Sequence[Placement], made: Sequence[Placement] = ()) -> Judgement:
     """Return whether what is laid so far may lie so, whatever is still missing."""
     laid, found = _laid(problem, placements)
     if laid is None:
         return Judgement(False, tuple(found))
-    found += [one for spot in range(len(laid)) for one in _alone(problem, laid[spot])]
-    found += [one for a, b in _close_pairs(problem.cloth, laid) for one in _apart(problem.cloth, a, b)]
+    facts = set(made)
+    found += [one for copy in laid if copy.placement not in facts for one in _alone(problem, copy)]
+    for a, b in _close_pairs(problem.cloth, laid):
+        if a.placement not in facts or b.placement not in facts:
+            found += _apart(problem.cloth, a, b)
     found += _together(problem, laid)
     return Judgement(not found, tuple(found))
 

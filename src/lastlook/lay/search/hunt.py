@@ -24,6 +24,7 @@ class Hunt:
     most_passes: int | None
     may_go_on: GoOn
     locked: tuple[Placement, ...] = ()
+    made: tuple[Placement, ...] = ()
     chance: random.Random = field(default_factory=random.Random)
     passes: int = 0
     best: Lay | None = None
@@ -53,7 +54,7 @@ class Hunt:
     def offer(self, placements: Sequence[Placement]) -> bool:
         """Take a whole arrangement if the judge proves it and it is the shortest so far; return if proven."""
         whole = (*self.locked, *placements)
-        judgement = judge(self.problem, whole)
+        judgement = judge(self.problem, whole, self.made)
         if not judgement.proven:
             return False
         length = used_length_mm(self.problem, whole)
@@ -67,7 +68,7 @@ class Hunt:
         lay = lay_of(self.problem, whole, self.seed, self.passes)
         if self.part is not None and lay.used_share <= self.part.used_share:
             return
-        if judge_placed(self.problem, whole).proven:
+        if judge_placed(self.problem, whole, self.made).proven:
             self.part = lay
 
 

@@ -41,13 +41,18 @@ def search(
     passes: int | None = None,
     may_go_on: GoOn | None = None,
     locked: tuple[Placement, ...] = (),
+    made: tuple[Placement, ...] = (),
     start: Lay | None = None,
     goal: Goal | None = None,
 ) -> Lay:
-    """Return the best lay found in so many passes, or until `may_go_on` says no; the judge has seen it."""
+    """Return the best lay found in so many passes, or until `may_go_on` says no; the judge has seen it.
+
+    What is `locked` stays where it is, what is `made` is cut already; `start` is a lay to begin from.
+    """
     if passes is None and may_go_on is None:
         passes = DEFAULT_PASSES
-    hunt = Hunt(problem, seed, passes, may_go_on or _always, locked)
+    locked = (*made, *locked)
+    hunt = Hunt(problem, seed, passes, may_go_on or _always, locked, made)
     goal = goal or (Goal.SHORTEST if is_endless(problem.cloth) else Goal.LEFT_OVER)
     if start is not None and start.placements:
         hunt.offer([one for one in start.placements if one not in locked])
@@ -103,7 +108,8 @@ def _reach_mm(problem: Problem) -> float:
 def _hunt(hunt: Hunt, goal: Goal) -> None:
     runners: list[Runner] = []
     todo = [plan for plan in _all_plans(hunt.problem, hunt.locked) if not plan.lacking()]
-    if not todo:
+    if not todo or not todo[0].jobs:
+        hunt.offer(())
         return
     reach = _reach_mm(hunt.problem)
     turn = 0
@@ -133,7 +139,7 @@ def _which(turn: int, many: int) -> int:
 def _answer(hunt: Hunt, never: tuple[Finding, ...]) -> Lay:
     lay = hunt.best
     if lay is not None:
-        judgement = judge(hunt.problem, lay.placements)
+        judgement = judge(hunt.problem, lay.placements, hunt.made)
         rest = left_over(hunt.problem, lay.placements)
         return replace(lay, fits=judgement.proven, proven=judgement.proven, findings=judgement.findings,
                        left_over=rest, passes=hunt.passes)  # fmt: skip

@@ -15,13 +15,16 @@ from lastlook.lay.search.separate import Apart, Separator
 from lastlook.lay.search.state import State
 
 Floats = NDArray[np.float64]
-CELLS = 80_000
+Pooled = tuple[float, int, tuple[list[int], list[tuple[int, int]]]]
+"""A near solution: what overlap it had, when it was found, and where everything lay."""
+CELLS = 20_000
 """Lattice places over the whole cloth: about 5 mm on a home cutter's length."""
 SLACK = 0.5
 STRIKE_PASSES = 120
 ORDERS = 4
 PULLS = 16
-ANEW = 0.3
+ANEW = 0.1
+POOL = 8
 PUSH = 0
 PUSH_WORSE = 1.0
 
@@ -95,10 +98,13 @@ class Runner:
         if any(number < 0 for number in state.variant) and not self._begin_anew():
             return False
         lowest, since, tried = math.inf, 0, math.inf
+        low_state = state.kept()
+        pool: list[Pooled] = []
         for _ in range(passes):
             total = sweep(state)
             if total < lowest - 1e-6:
                 lowest, since = total, 0
+                low_state = state.kept()
             else:
                 since += 1
             if PUSH and total and self.hunt.passes % PUSH == 0:
@@ -125,7 +131,11 @@ class Runner:
             if not self.hunt.go(int(np.count_nonzero(state.overlap.any(1)))):
                 return False
             if since > STRIKE_PASSES:
-                self._strike()
+                if POOL:
+                    pool.append((lowest, len(pool), low_state))
+                    pool.sort(key=lambda one: one[:2])
+                    del pool[POOL:]
+                self._strike(pool)
                 lowest, since, tried = math.inf, 0, math.inf
         return False
 
@@ -141,13 +151,16 @@ class Runner:
             self.state.note_all()
         return ok
 
-    def _strike(self) -> None:
+    def _strike(self, pool: list[Pooled]) -> None:
         """Leave a dead end: mostly by swapping two large jobs, sometimes by beginning anew at another phase."""
         self.state.corner = self.hunt.chance.randrange(8)
         if self.hunt.chance.random() < ANEW:
             self._new_phases()
             if self._begin_anew():
                 return
+        if pool:
+            spot = min(int(abs(self.hunt.chance.gauss(0, 1)) * len(pool) / 2.5), len(pool) - 1)
+            self.state.restore(pool[spot][2])
         disturb(self.state)
 
     def _snap(self, spots: Floats) -> None:
