@@ -33,8 +33,10 @@ from lastlook.sheet.mark import INK, Face, Ink, Stroke, Style, Words, box
 
 MOST_KEPT = 14
 """Up to so many cuts stay on one page."""
-HIGHEST_MM = 118.0
-"""The table is drawn at most so high, that the measures begin on the same page."""
+LOWEST_MM, HIGHEST_MM = 70.0, 150.0
+"""The table is drawn as high as keeps everything on one page; if that were lower than the first, up to the second."""
+ROUND_MM = 22.0
+"""Room that the tapes and the words above the table take."""
 WIDE = 1.35
 """From this length over depth on, the paper lies on its side."""
 LEAST_MM = (30.0, 100.0)
@@ -59,14 +61,14 @@ def cutting(sheet: Cutting, manner: Manner) -> Sheet:
     """Return the cutting sheet, page by page; the paper lies on its side where the cloth is long."""
     lying = sheet.table.length_mm > WIDE * sheet.table.deep_mm
     framing = Framing(f"{sheet.title}: cutting {sheet.cloth_name}", sheet.size, manner, lying)
-    room = framing.room_mm[0]
-    blocks = [heading(headline(sheet, manner), room, TITLE)]
+    room, high = framing.room_mm
+    above = [heading(headline(sheet, manner), room, TITLE)]
     for look in sheet.looks:
-        blocks += look_blocks(look, room, manner)
-    blocks += _table(sheet, room, manner)
-    blocks += _measures(sheet, room, manner)
-    blocks += _rests(worth_keeping(sheet.table.left_over), room, manner)
-    return Sheet(framing.title, pages(blocks, framing))
+        above += look_blocks(look, room, manner)
+    below = [*_measures(sheet, room, manner), *_rests(worth_keeping(sheet.table.left_over), room, manner)]
+    clear = high - sum(block.height_mm for block in (*above, *below)) - ROUND_MM
+    tallest = clear if clear >= LOWEST_MM else HIGHEST_MM
+    return Sheet(framing.title, pages([*above, *_table(sheet, room, tallest, manner), *below], framing))
 
 
 def headline(sheet: Cutting, manner: Manner) -> str:
@@ -109,9 +111,9 @@ def use_of(rest: LeftOver) -> str:
     return "keep it for a mend"
 
 
-def _table(sheet: Cutting, room: float, manner: Manner) -> list[Block]:
+def _table(sheet: Cutting, room: float, tallest: float, manner: Manner) -> list[Block]:
     table = sheet.table
-    times = min((room - 15) / table.length_mm, (HIGHEST_MM if room > 200 else 150) / table.deep_mm)
+    times = min((room - 15) / table.length_mm, tallest / table.deep_mm)
     drawing = draw_table(table, times, manner)
     stand = "on your left" if manner.hand is Hand.RIGHT else "on your right"
     side = (

@@ -111,10 +111,10 @@ def draw_table(table: Table, times: float, manner: Manner) -> Drawing:
     way = _view(table, times, manner.hand, (left, top))
     items = (
         *_cloth(table, way),
-        *_flaws(table, way),
         *_left_overs(table, way, manner),
         *(item for laid in table.laid for item in _twin(table, laid, way)),
         *(item for number, laid in enumerate(table.laid, 1) for item in _piece(number, laid, way)),
+        *_flaws(table, way),
         *_folds(table, way),
         *_tapes(table, times, manner, (left, top)),
     )
