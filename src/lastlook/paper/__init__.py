@@ -9,10 +9,13 @@ from lastlook.paper.in_words import in_words
 from lastlook.paper.paper_piece import Level, Notch, PaperPiece
 from lastlook.paper.seam_edge import Dart, SeamEdge, Use
 from lastlook.paper.seams import Counted, Fullness, Join
-from lastlook.paper.take import write_svg
+from lastlook.paper.take import Outline, Taken, read_svg, write_svg
 from lastlook.paper.truing import true, trued
 
 __all__ = [
+    "read_svg",
+    "Taken",
+    "Outline",
     "ALTERATIONS",
     "KINDS",
     "UNKNOWN",

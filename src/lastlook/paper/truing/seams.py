@@ -102,7 +102,7 @@ def _doubtful(seam: Seam, easing: Easing) -> Finding:
     return Finding(
         "easing-untested",
         Certainty.DOUBTFUL,
-        f"The skirt top is {tenths(seam.difference)} mm longer than the band; whether this cloth eases that is in doubt.",
+        f"The skirt top is {tenths(seam.difference)} mm longer than the band; that this cloth eases it is in doubt.",
         f"{_fibre(easing)} is said to ease {easing.share * 100:.0f} % (from memory of textbooks), here "
         f"{tenths(seam.mate.allowed)} mm; cloths of one fibre differ.",
         "Ease a strip of 280 mm onto 254 mm of the same cloth (11 in onto 10 in), press it and look.",
