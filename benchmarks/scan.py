@@ -19,8 +19,8 @@ from lastlook import scan
 from tests.photograph import OWN_FOUNT, Camera, Print, run_together, set_pages, taken
 
 LEAFLETS = Path(__file__).resolve().parent.parent / "examples" / "leaflets"
-TEXTS = ("campus-raglan-1955", "cadets-pullover-1948", "seaside-jumper-1926", "canteen-cardigan-1943", "boat-neck-1958")
-FOUNTS = ("LiberationSerif-Regular", "GFSDidot", "OldStandard-Regular", "LinLibertine_R", "texgyreschola-regular")
+TEXTS = ("campus-raglan-1955", "cadets-pullover-1948", "seaside-jumper-1926", "canteen-cardigan-1943")
+FOUNTS = ("LiberationSerif-Regular", "GFSDidot", "OldStandard-Regular")
 HOMES = ("/usr/share/fonts", "/usr/local/share/fonts", "/Library/Fonts", "C:/Windows/Fonts")
 NUMBER = re.compile(r"[\d½¼¾⅓⅔⅛⅜⅝⅞]+")
 
@@ -76,34 +76,44 @@ class Tally:
 
 def main(words: list[str]) -> int:
     """Print the table."""
-    tallies: dict[str, Tally] = {}
-    for sample in samples(words):
-        start = time.perf_counter()
-        read = scan.read_pages([sample.picture])
-        tally = tallies.setdefault(sample.condition.name, Tally())
-        tally.seconds += time.perf_counter() - start
-        _count(tally, read, sample.truth)
     heads = ("page (how many)", "signs wrong as seen", "after repair", "numbers misread + lost", "misread ones listed")
     print(f"| {' | '.join(heads)} | listed in vain, a page | s a page |\n|---|---|---|---|---|---|---|")
     total = Tally()
-    for name, tally in tallies.items():
-        print(_row(name, tally))
+    for condition in CONDITIONS:
+        tally = Tally()
+        for sample in samples(condition, words):
+            start = time.perf_counter()
+            read = scan.read_pages([sample.picture])
+            tally.seconds += time.perf_counter() - start
+            _count(tally, read, sample.truth)
+        print(_row(condition.name, tally), flush=True)
         for field in vars(total):
             setattr(total, field, getattr(total, field) + getattr(tally, field))
     print(_row("all", total))
     return 0
 
 
-def samples(folders: list[str]) -> Iterator[Sample]:
-    """Yield every condition in every fount, with one and two columns by turns."""
-    for condition in CONDITIONS:
-        for turn, fount in enumerate([OWN_FOUNT, *founts(folders)]):
-            text = (LEAFLETS / f"{TEXTS[turn % len(TEXTS)]}.txt").read_text(encoding="utf-8")
-            printed = run_together(text, condition.stops_run_together, turn + 1)
-            how = Print(str(fount), condition.size, columns=1 + turn % 2, measure=1500 if turn % 2 == 0 else 880)
-            page, set_as = set_pages(printed, how)[0]
-            whole = set_pages(text, how)[0][1] if condition.stops_run_together else set_as
-            yield Sample(condition, taken(page, condition.camera), whole)
+def samples(condition: Condition, folders: list[str]) -> Iterator[Sample]:
+    """Yield pages under one condition, each in another fount, with one and two columns by turns."""
+    for turn, fount in enumerate([OWN_FOUNT, *founts(folders)]):
+        text = (LEAFLETS / f"{TEXTS[turn % len(TEXTS)]}.txt").read_text(encoding="utf-8")
+        printed = run_together(text, condition.stops_run_together, turn + 1)
+        wide = 1500 if turn % 2 == 0 else 880
+        how = Print(str(fount), condition.size, columns=1 + turn % 2, measure=wide, longest=1300)
+        page, set_as = set_pages(printed, how)[0]
+        if condition.stops_run_together:
+            set_as = _with_its_spaces(set_as, text)
+        yield Sample(condition, taken(page, condition.camera), set_as)
+
+
+def _with_its_spaces(printed: str, text: str) -> str:
+    """Return the part of the text that was printed, with the spaces that the print lost."""
+    solid = len(re.sub(r"\s", "", printed))
+    for spot, sign in enumerate(text):
+        solid -= not sign.isspace()
+        if not solid:
+            return text[: spot + 1]
+    return text
 
 
 def founts(folders: list[str]) -> list[Path]:

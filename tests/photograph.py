@@ -56,6 +56,7 @@ def set_pages(text: str, how: Print) -> list[tuple[Image.Image, str]]:
     """Return pages, each with the lines printed on it in reading order."""
     font = ImageFont.truetype(how.fount, how.size)
     lines = [part for block in re.split(r"\n\s*\n", text.strip()) for part in [*_broken(block, font, how.measure), ""]]
+    lines = lines[:-1]
     tall = int(how.longest / (how.size * how.leading))
     room = tall * how.columns
     return [_page(lines[start : start + room], font, how) for start in range(0, len(lines), room)]

@@ -60,15 +60,16 @@ _COUNTED = re.compile(
     r"pairs?|buttons?|cm|each|at)\b",
     re.I,
 )
-_AFTER_STITCH = re.compile(r"(?:^|[\s,(*])(?:[KkPp]|[Ss]l|[Ii]nc|[Dd]ec|[Mm]ake|[Pp]url|[Kk]nit|[Ss]lip)\.?\s*$")
+_AFTER_STITCH = re.compile(
+    r"(?:^|[\s,(*])(?:[KkPp]|[Ss]l|[Ii]nc|[Dd]ec|[Mm]ake|[Pp]url|[Kk]nit|[Ss]lip|[Rr]ows?|[Rr](?:ou)?nds?|N[o0]s?)\.?\s*$"
+)
 _FRACTION_HALF = re.compile(r"^[Il|]/([248])$")
 _LOST_STOP = re.compile(r"(?<=[a-z]{2})([.;:!?])(?=[A-Z])|(?<=[a-z]{3}),(?=[A-Za-z]{3})|(?<=[a-z]{2}):(?=\d)")
 _LONG_DASH = re.compile(r"^([(*]*[A-Za-z]{3,}[.,]?)-(\d+)(?=$|[,.;:)])")
 _STUCK_FIGURE = re.compile(r"^([A-Za-z]{2,})(\d+[½¼¾]?)$")
 _STUCK_WORD = re.compile(r"^(\d+[½¼¾]?)([A-Za-z]{2,})$")
-_ALIKE = str.maketrans(
-    {"—": "—", "：": ":", "；": ";", "，": ",", "（": "(", "）": ")", "。": ".", "＊": "*", "！": "!"}
-)
+_ROOMY = re.compile(r"([：；，。！、])(?=[A-Za-z\d(（])|(?<=[A-Za-z\d])(（)")
+_ALIKE = str.maketrans({"。": ".", "、": ",", "＊": "*"})
 
 
 def repair(text: str) -> Repaired:
@@ -119,9 +120,11 @@ def _mended(chunk: str, before: str, after: str) -> tuple[str, list[str], bool]:
 
 
 def _narrow(chunk: str) -> str:
+    """Set wide signs, which hold their space in themselves, as narrow ones with a space."""
+    roomy = _ROOMY.sub(lambda match: f"{match.group(1)} " if match.group(1) else " (", chunk)
     return "".join(
-        sign.translate(_ALIKE) if sign not in "½¼¾⅓⅔⅛⅜⅝⅞" and unicodedata.east_asian_width(sign) in "FW" else sign
-        for sign in chunk
+        unicodedata.normalize("NFKC", sign.translate(_ALIKE)) if unicodedata.east_asian_width(sign) in "FW" else sign
+        for sign in roomy
     )
 
 
@@ -131,9 +134,9 @@ def _spaced(chunk: str) -> str:
 
 def _figure(part: str, before: str, after: str) -> tuple[str, str, bool]:
     """Put right a letter that can only be a figure: `KI`, `l2`, `dec l st`."""
-    ones = _STITCH_ONE.sub(r"\g<1>\g<2>1", part)
-    if ones != part:
-        return ones, "a letter where the stitch's count stands", True
+    first = _STITCH_ONE.sub(r"\g<1>\g<2>1", part)
+    if first != part:
+        return first, "a letter where the stitch's count stands", True
     head, core, tail = _CORE.match(part).groups()  # type: ignore[union-attr]
     mixed = _MIXED_FIGURE.match(core)
     if mixed and not core.isdigit() and not re.fullmatch(r"\d+(st|nd|rd|th)", core):
@@ -141,8 +144,9 @@ def _figure(part: str, before: str, after: str) -> tuple[str, str, bool]:
         digits = core.removesuffix(ending) if ending else core
         made = digits.translate(str.maketrans("OoIl|", "00111"))
         return f"{head}{made}{ending}{tail}", "a letter among figures", True
-    if core in {"l", "I", "|"} and (_COUNTED.match(after) or _AFTER_STITCH.search(before)):
-        return f"{head}1{tail}", "a letter where a count stands", True
+    ones = len(core) if core and set(core) <= set("lI|") and len(core) <= 3 else 0
+    if ones and (_COUNTED.match(after) or (ones == 1 and _AFTER_STITCH.search(before))):
+        return f"{head}{'1' * ones}{tail}", "a letter where a count stands", True
     half = _FRACTION_HALF.match(core)
     if half:
         return f"{head}1/{half.group(1)}{tail}", "a letter in a fraction", True

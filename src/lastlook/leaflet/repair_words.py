@@ -8,9 +8,23 @@ from itertools import pairwise
 
 from lastlook.leaflet.vocabulary import vocabulary
 
-LOOK_ALIKE = tuple(
-    tuple(pair.split("/"))
-    for pair in "m/rn rn/m 0/o 1/l 1/i l/i i/l 5/s |/l cl/d vv/w ii/n ri/n n/ri li/h c/e e/c 8/s I/l t/l f/t".split()
+LOOK_ALIKE = (
+    ("m", "rn"),
+    ("rn", "m"),
+    ("0", "o"),
+    ("1", "l"),
+    ("1", "i"),
+    ("l", "i"),
+    ("i", "l"),
+    ("5", "s"),
+    ("|", "l"),
+    ("cl", "d"),
+    ("vv", "w"),
+    ("ii", "n"),
+    ("li", "h"),
+    ("8", "s"),
+    ("I", "l"),
+    ("b", "h"),
 )
 """What an eye or an engine takes for another: what it saw, what was printed."""
 SHORTEST_PART = 2
@@ -39,7 +53,7 @@ def understands(core: str) -> bool:
 
 def confused(core: str) -> str | None:
     """Return the one known word that differs from this one by signs that look alike, None where none or several do."""
-    if not 3 <= len(core) <= LONGEST:
+    if not 2 <= len(core) <= LONGEST or (len(core) < 3 and core.isalpha()):
         return None
     found = sorted(made for made in _changed(core) if made.lower() in known())
     return found[-1] if len({made.lower() for made in found}) == 1 else None
@@ -87,5 +101,27 @@ def _is_part(low: str) -> bool:
     return low == "a" or (len(low) >= SHORTEST_PART and low in known() and low not in _NEVER_PARTS)
 
 
-_NEVER_PARTS = frozenset("st ea sl ch sc dc tr ss mm cm pl alt inc pat rem rep nos ins lp".split())
+_NEVER_PARTS = frozenset(
+    {
+        "st",
+        "ea",
+        "sl",
+        "ch",
+        "sc",
+        "dc",
+        "tr",
+        "ss",
+        "mm",
+        "cm",
+        "pl",
+        "alt",
+        "inc",
+        "pat",
+        "rem",
+        "rep",
+        "nos",
+        "ins",
+        "lp",
+    }
+)
 """Abbreviations that also end or begin plain words; a word is not cut at them."""

@@ -34,6 +34,8 @@ class Doubtful:
     rivals: tuple[str, ...]
     """The number with one of its figures taken for another, the likeliest first."""
     certainty: float
+    is_made: bool = False
+    """Whether a repair made a figure of a letter."""
 
 
 def doubtful(text: str, words: Sequence[Word], repairs: Sequence[Repair]) -> tuple[Doubtful, ...]:
@@ -47,7 +49,7 @@ def doubtful(text: str, words: Sequence[Word], repairs: Sequence[Repair]) -> tup
             out += _in_word(which, word, whole)
         elif is_made and any(sign in FIGURES for sign in whole):
             lowest = min((sign.certainty for sign in word.signs), default=0.0)
-            out.append(Doubtful(which, word.span, whole.strip("()[],.;:"), (), lowest))
+            out.append(Doubtful(which, word.span, whole.strip("()[],.;:"), (), lowest, True))
     return tuple(out)
 
 
@@ -97,6 +99,8 @@ def said(one: Doubtful, source: SourceText, page: int) -> Finding:
     line, _ = source.line_and_column(one.span.start)
     others = " or ".join(one.rivals[:2])
     sure = f"The picture is {one.certainty:.0%} sure" + (f"; the next likeliest is {others}." if others else ".")
+    if one.is_made:
+        sure = "A letter was read in it, and only a figure makes sense there."
     return Finding(
         "figure-doubtful",
         Certainty.DOUBTFUL,

@@ -11,6 +11,7 @@ import importlib.util
 import logging
 import math
 import os
+import unicodedata
 from collections.abc import Iterable
 from functools import cache
 from pathlib import Path
@@ -31,6 +32,8 @@ FINDING_SIDE = 2200
 """Strips are looked for in a picture no longer than this; they are read from the whole one."""
 LEAST_RIVAL = 0.002
 BLANK = 0
+PRINTED = frozenset({*map(chr, range(32, 127)), *map(chr, range(0xA1, 0x180)), *"½¼¾⅓⅔⅛⅜⅝⅞—–−’‘“”„•†‡′″…×"})
+"""The signs that leaflets in Latin letters are printed with; the engine knows many thousands more."""
 
 
 def is_at_hand() -> bool:
@@ -61,7 +64,24 @@ def spelled(page: Image.Image, corners: Corners) -> tuple[Sign, ...]:
     light = np.asarray(strip, dtype=np.float32)[:, :, ::-1].transpose(2, 0, 1)[None] / 127.5 - 1.0
     reader, signs = _reader()
     chances = reader.run(None, {reader.get_inputs()[0].name: np.ascontiguousarray(light)})[0][0]
-    return tuple(_decoded(chances, signs))
+    return tuple(_decoded(_latin(chances, signs), signs))
+
+
+def _latin(chances: NDArray[np.float32], signs: list[str]) -> NDArray[np.float32]:
+    """Keep the chances of signs that leaflets are printed with; a wide sign counts for its narrow one."""
+    keep, narrow = _alphabet(tuple(signs))
+    out = np.where(keep, chances, 0.0)
+    for wide, to in narrow:
+        out[:, to] = np.maximum(out[:, to], chances[:, wide])
+    return out.astype(np.float32)
+
+
+@cache
+def _alphabet(signs: tuple[str, ...]) -> tuple[NDArray[np.bool_], list[tuple[int, int]]]:
+    keep = np.array([spot == BLANK or sign in PRINTED for spot, sign in enumerate(signs)])
+    place = {sign: spot for spot, sign in enumerate(signs) if keep[spot]}
+    told = ((spot, unicodedata.normalize("NFKC", sign)) for spot, sign in enumerate(signs) if not keep[spot])
+    return keep, [(spot, place[sign]) for spot, sign in told if sign in place]
 
 
 def _decoded(chances: NDArray[np.float32], signs: list[str]) -> Iterable[Sign]:

@@ -78,7 +78,10 @@ def _page(picture: Image.Image, name: str) -> tuple[Page, list[list[Seen]], list
 
 def _is_print(signs: tuple[Sign, ...]) -> bool:
     solid = [sign for sign in signs if sign.text.strip()]
-    return bool(solid) and sum(sign.certainty for sign in solid) / len(solid) >= LEAST_STRIP_CERTAINTY
+    return (
+        any(sign.text.isalnum() for sign in solid)
+        and sum(sign.certainty for sign in solid) / len(solid) >= LEAST_STRIP_CERTAINTY
+    )
 
 
 def _smallness(strips: Sequence[engine.Corners], kept: Sequence[int]) -> float | None:
