@@ -25,6 +25,8 @@ from lastlook.sheet.manner import English, Hand, Manner
 from lastlook.sheet.pair import Pair, pair
 from lastlook.sheet.pdf import pdf
 from lastlook.sheet.record import Came, Material, Record, record
+from lastlook.sheet.schedule import Schedule, schedule
+from lastlook.sheet.sewing_order import sewing_order
 from lastlook.sheet.svg import svg
 from lastlook.sheet.tiles import Pattern, tiles
 
@@ -70,6 +72,10 @@ def sheets_of(
         files += _knitted_drawings(plan, _plain(one.plan.name), manner)
     for sewn in derived.sewn:
         files += _paper(derived, sewn, pieces, manner)
+        parts = sewing_order(sewn, manner)
+        if parts:
+            work = Schedule(sewn.plan.name.capitalize(), _whose(derived, manner), parts)
+            files.append((f"{_plain(sewn.plan.name)}-order-of-work.pdf", pdf(schedule(work, manner))))
         found = _cut(derived, judged, sewn, manner)
         if isinstance(found, str):
             lacking.append(found)
