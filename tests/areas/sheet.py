@@ -10,18 +10,19 @@ from __future__ import annotations
 import itertools
 from collections.abc import Callable, Iterable
 
-from lastlook import sheet
+from lastlook import outfit, paper, sheet
 from lastlook.finding import Span
 from lastlook.knit import Side, WorkedRow
 from lastlook.lay import LeftOver
 from lastlook.outfit import Step
 from lastlook.paper import PaperPiece, SeamEdge, Use
-from lastlook.quantity import Units
+from lastlook.quantity import Missing, Units
 from lastlook.sheet.cutting import headline, in_words, use_of
 from lastlook.sheet.knitting import gather
 from lastlook.sheet.knitting.piece_pages import row_words
 from lastlook.sheet.mark import Group, Item, Words
 from lastlook.sheet.pair import worn
+from lastlook.sheet.sewing_order import sewing_order
 from lastlook.sheet.tile import Field, fields, window_of
 from tests.areas import sheet_samples
 
@@ -142,6 +143,23 @@ def _edges(given: str) -> str:
     return "\n".join(out)
 
 
+def _order(given: str) -> str:
+    """The first line names the kind of skirt, the others its measures in cm; answers with every step."""
+    kind, *lines = given.splitlines()
+    said = {name: float(cm) * 10 for name, cm in (line.split(": ") for line in lines)}
+    options = {name: said.pop(name) for name in ("length_mm",) if name in said}
+    drafted = paper.draft(kind, said, options)
+    lack = Missing("the lay", "Lay it.")
+    one = outfit.Sewn(outfit.Sewing("skirt", kind), drafted, (), None, None, lack, None)
+    out = []
+    for name, tasks in sewing_order(one, sheet.Manner()):
+        out.append(name)
+        out += [
+            f"  {'! ' if task.is_final else ''}{task.say}" + (f" ({task.why})" if task.why else "") for task in tasks
+        ]
+    return "\n".join(out)
+
+
 def _tiles(given: str) -> str:
     pieces, paper = [], sheet.Paper.A4
     for line in given.splitlines():
@@ -167,4 +185,10 @@ def _plan(field: Field) -> list[str]:
     return out
 
 
-PLANS: dict[str, Callable[[str], str]] = {"rows": _rows, "left over": _rests, "tiles": _tiles, "edges": _edges}
+PLANS: dict[str, Callable[[str], str]] = {
+    "rows": _rows,
+    "left over": _rests,
+    "tiles": _tiles,
+    "edges": _edges,
+    "order": _order,
+}
