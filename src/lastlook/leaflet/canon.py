@@ -7,7 +7,7 @@ for each size: `<34|36|38>`. Noise such as articles is left out of the canonical
 from __future__ import annotations
 
 from bisect import bisect_left, bisect_right
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 
 from lastlook.finding import Span
@@ -27,7 +27,7 @@ PHRASES: dict[tuple[str, ...], str] = {
     ("right", "side"): "rs", ("wrong", "side"): "ws", ("right", "sides"): "rs", ("wrong", "sides"): "ws",
     ("pick", "up"): "pu", ("picking", "up"): "pu", ("picked", "up"): "pu", ("take", "up"): "pu", ("taking", "up"): "pu",
     ("knit", "up"): "pu",
-    ("yarn", "fwd"): "yo", ("yarn", "over"): "yo", ("yarn", "round", "needle"): "yo", ("yarn", "on", "needle"): "yo",
+    ("yarn", "fwd"): "yo", ("yarn", "over"): "yo", ("yarn", "rnd", "needle"): "yo", ("yarn", "on", "needle"): "yo",
     ("yarn", "around", "needle"): "yo", ("yarn", "over", "needle"): "yo", ("yarn", "fwd", "and", "over", "needle"): "yo",
     ("at", "same", "time"): "sametime", ("at", "same", "x"): "sametime",
     ("as", "before"): "asbefore", ("in", "all"): "in-all", ("altogether",): "in-all",
@@ -91,7 +91,7 @@ _EDGES = frozenset({",", ";", ".", ":", "--", "and", "-"})
 def canon(text: str, start: int, end: int, words: Vocabulary, sizes: int) -> Canon:
     """Return a stretch of the source in canonical words; `sizes` is how many the leaflet has, 0 if unknown."""
     raw = [_lexeme(token, before, words) for before, token in _pairs(_mended(tokens(text, start, end), words))]
-    joined = _numbers_in_words([one for one in raw if one.canon], words)
+    joined = _numbers_in_words(_ells(_without_noise(raw)), words)
     listed = size_list(joined, sizes)
     return Canon(tuple(_phrases(_stops(_fused(listed, words)), words)))
 
@@ -176,6 +176,35 @@ def _word(low: str, words: Vocabulary) -> str:
     return words.word(low.removesuffix("'s"))
 
 
+def _without_noise(stream: list[Lexeme]) -> list[Lexeme]:
+    """Leave out noise words; a capital that began a sentence moves to the word after."""
+    out: list[Lexeme] = []
+    capital = False
+    for one in stream:
+        if one.canon:
+            out.append(replace(one, capital=True) if capital and one.canon[:1].isalpha() else one)
+            capital = False
+        else:
+            capital = capital or one.capital
+    return out
+
+
+COUNTED = frozenset({"k", "p", "sl", "rib", "make", "m", "inc", "dec", "bo", "co", "work"})
+
+
+def _ells(stream: list[Lexeme]) -> list[Lexeme]:
+    """Read the letter l as 1 where only a number can stand: 'k.l, p.l', 'dec. l st.'."""
+    out: list[Lexeme] = []
+    for spot, one in enumerate(stream):
+        if one.canon in ("l", "i"):
+            before = [past.canon for past in out[-2:] if past.canon != "."][-1:]
+            after = [next_one.canon for next_one in stream[spot + 1 : spot + 2]]
+            if (before and before[0] in COUNTED) or (one.canon == "l" and after and after[0] in ("st", "row", "inch")):
+                one = replace(one, canon=write_values((1.0,)), figures=(1.0,))
+        out.append(one)
+    return out
+
+
 def _numbers_in_words(stream: list[Lexeme], words: Vocabulary) -> list[Lexeme]:
     """Turn 'a hundred and twenty-four' into one number, 'an inch and a half' into 1½."""
     out: list[Lexeme] = []
@@ -250,13 +279,30 @@ def _abbreviates(before: Lexeme, stop: Lexeme, after: list[Lexeme]) -> bool:
         return follows.canon not in {"--"}
     if follows.canon in {",", ";", ":", ")", "*", "("}:
         return follows.canon != "*" and follows.canon != "("
+    if _spelt_out(before):
+        return False
     if before.canon in {"foll", "every", "next", "each"}:
         return True
     if follows.canon.endswith(">th"):
         return not (len(after) > 1 and after[1].canon in {"row", "rnd", "needle", "and", "(", ":", "--"})
-    if follows.figures:
+    if follows.figures or follows.canon[:1] == "<":
         return before.canon not in {"row", "rnd", "st"} or not follows.capital
     return not follows.capital and follows.canon[:1].isalpha()
+
+
+NEVER_SPELT_OUT = frozenset(
+    {"stst", "garter", "moss", "psso", "p2sso", "tbl", "yo", "approx", "cable", "bo", "co", "maincolor", "revstst"}
+)
+SHORT_FORMS = frozenset({("cont", 4), ("foll", 4), ("patt", 4), ("inc", 4), ("dec", 4), ("meas", 4), ("x", 4)})
+FULL_WORDS = frozenset({"row", "end", "rib", "top", "tie", "cap", "toe", "all", "leg", "times"})
+
+
+def _spelt_out(one: Lexeme) -> bool:
+    """Whether the word is written in full, so that a stop after it ends a sentence."""
+    if one.canon in NEVER_SPELT_OUT or not one.canon[:1].isalpha():
+        return False
+    long = one.end - one.start
+    return one.canon in FULL_WORDS or (long > 3 and (one.canon, long) not in SHORT_FORMS)
 
 
 def _inches(one: Lexeme, before: list[Lexeme], after: list[Lexeme]) -> Lexeme:

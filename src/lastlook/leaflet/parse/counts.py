@@ -33,11 +33,12 @@ def _bracketed(cursor: Cursor) -> Printed | None:
 
 def _said(cursor: Cursor) -> Printed | None:
     match = cursor.take(
-        r"(?:and )?(?:there (?:(?:should|will|must|are|is|be|ought to|now|having) ?)+|you (?:(?:should|will|must|ought to|now|having|have|to) ?)+|(?:this )?(?:leave|leaves|giving|gives|makes|making|which leaves|having)(?: (?:you|now))?) ?"
+        r"(?:and |when |until )?(?:there (?:(?:should|still|only|will|must|are|is|be|ought to|now|having) ?)+|you (?:(?:should|will|must|ought to|now|having|have|to) ?)+|(?:this )?(?:leave|leaves|giving|gives|makes|making|which leaves|having)(?: (?:you|now))?) ?"
         r"(?P<n>{N})(?: (?P<w>st|row|rnd|loops|sc|patt))?" + AFTER + r"(?=(?: [,;.()]| and|--| --|$))"
     )  # fmt: skip
     if match is None:
-        return None
+        left = cursor.take(r"when (?P<n>{N}) st (?:(?:should|will|must|ought to|are|be) ?)*{LEFT}?(?: (?:on needle|in-all))?(?=(?: [,;.()]| --|$))")
+        return Printed(figure(left) or ONE) if left else None
     if match["w"] is None and not any(word in match.group() for word in ("needle", "left", "rem", "in-all")):
         return None
     return _of(match.group(), Printed(figure(match) or ONE))

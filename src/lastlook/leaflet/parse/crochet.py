@@ -18,8 +18,8 @@ S = r"(?:sc|dc|hdc|tr|dtr|d c|s c|st)"
 ALONG = r"(?P<w>(?: (?:along|around|round|across|over|on|down|up|evenly|in|at|edge|front|neck|right|left|back|side|lower|of|to|corner|all|first|alt|sleeve|armhole|opening|border|each|rs)){1,12})"
 ITEMS: tuple[tuple[str, str], ...] = (
     (r"(?:work )?(?P<n>{N}) " + S + r" (?:in|into|at|for) (?:each |same |next |alt |center (?:" + S + r" )?(?:of |at |in )?(?:each )?|the )*(?:corner|point|angle)(?: st| sc)?", "corner"),
-    (r"(?:and )?(?:work )?(?P<n>{N}) " + S + ALONG, "along"),
     (r"(?:and )?(?:work )?(?P<n>{N}) " + S + r" (?:over|in|into|on|under) (?:(?:each|next|the) )*(?:ch(?: ?- ?{N}| {N})?|loop|sp|space|{N} ?- ?ch)(?: (?:loop|sp|space))?", "overchain"),
+    (r"(?:and )?(?:work )?(?P<n>{N}) " + S + ALONG, "along"),
     (r"ch (?P<n>{N})(?: st)?(?: to turn)?(?= ?,? turn)", "turnchain"),
     (r"ch (?P<n>{N})|(?P<m>{N}) ch|make (?P<o>{N}) ch", "chain"),
     (r"(?:skip|miss|pass) (?:next )?(?P<n>{N})(?: " + S + r")?", "skip"),

@@ -66,7 +66,7 @@ class Cursor:
 
 def figure(match: re.Match[str], name: str = "n") -> Figure | None:
     """Return a named number of a match, None where it was left out."""
-    text = match.group(name)
+    text = match.groupdict().get(name)
     return read_values(text) if text else None
 
 

@@ -44,12 +44,21 @@ FROM = (
 
 def goal(cursor: Cursor) -> Goal | None:
     """Read how far, None where nothing here says it."""
-    found = _length(cursor) or _like(cursor) or _rows(cursor) or _count(cursor)
+    found = _length(cursor) or _open(cursor) or _like(cursor) or _rows(cursor) or _count(cursor)
     if found is None:
         return None
     if cursor.take(OPTIONAL):
         found = replace(found, optional=True)
     return found
+
+
+def _open(cursor: Cursor) -> Goal | None:
+    """Read 'until of the length required', 'until band fits along front edge': a length that the maker settles."""
+    match = cursor.take(
+        r"(?:until|for|to) (?:(?:you (?:have|having)|it is|is|of|(?:work|piece|band|strip|border) is|a|as long as|sufficient|any) )*"
+        r"(?:length|size) (?:is )?(?:desired|as desired)|until (?:you having |there is )?(?:sufficient|enough)(?: length)?|(?:until|to) (?:it is |band is |(?:work|piece|strip|border) is )?as long as desired"
+    ) or cursor.take(r"until (?:band|border|strip|it|piece|edging|work|collar)(?: ,? ?(?:when )?(?:stretched|st slightly|slightly stretched)(?: ,)?)? (?:fits?|is long enough|will (?:fit|reach|go)|reaches|is sufficient)(?: (?!end |and bo|bo )[a-z]+){0,14}")
+    return Goal(like="?", optional=True) if match else None
 
 
 def _length(cursor: Cursor) -> Goal | None:

@@ -42,7 +42,7 @@ def _cast_on(cursor: Cursor) -> Step | None:
     rows = cursor.take(r"(?:st )?" + BEG + r"(?:next|foll) (?P<n>{N})? ?(?:row|rnd)")
     if rows:
         return CastOn(n, rows=figure(rows) or ONE, edge="beg")
-    ends = cursor.take(r"(?:st )?at (?P<e>end|beg|both end|each end|each side)(?: of (?P<w>next|each|every|this|row|same)(?: (?P<m>{N}))?(?: row)?)?")
+    ends = cursor.take(r"(?:st )?at (?P<e>end|beg|both end|each end|each side)(?: of (?P<w>next|each|every|this|row|same)(?: of)?(?: next| foll)?(?: (?P<m>{N}))?(?: row)?)?")
     if ends:
         far = cursor.take(r"until (?:there are )?(?P<n>{N})(?: st)?(?: on needle)?")
         count = figure(ends, "m") if ends["m"] else ONE
@@ -79,7 +79,10 @@ def _to_end(cursor: Cursor) -> None:
 
 def _bind_off(cursor: Cursor) -> Step | None:
     since = cursor.pos
-    match = cursor.take(r"(?:and )?(?:cont to |by )?bo(?: in (?:rib|patt))? (?P<n>{N})(?: st)?")
+    lead = cursor.take(BEG + r"(?:next|foll) (?P<m>{N}) ?(?:row|rnd) ?,? ?bo (?P<n>{N})(?: st)?(?: for (?:\w+ ?){1,2}(?=[,;.]))?")
+    if lead:
+        return BindOffs(figure(lead) or ONE, rows=figure(lead, "m") or ONE, edge="beg")
+    match = cursor.take(r"(?:and )?(?:(?:to )?shape (?:[a-z]+ ){1,3}?)?(?:cont to |by )?bo(?: in (?:rib|patt))? (?P<n>{N})(?: st)?")
     if match is None:
         return None
     n = figure(match) or ONE
@@ -209,6 +212,9 @@ def _resume(cursor: Cursor) -> Step | None:
 
 
 def _divide(cursor: Cursor) -> Step | None:
+    each = cursor.take(r"(?:namely |viz |having |that is |,|\( )*(?P<n>{N})(?: st)? on each of (?P<m>{N})(?: [a-z]+)? needle(?: \))?")
+    if each:
+        return Needles((figure(each) or ONE,) * min(6, (figure(each, "m") or ONE).whole(0)))
     match = cursor.take(r"(?:and )?(?:divide|arrange|place|distribute|having|sl)(?: (?:st|these|rem|all|them|having|{N}|evenly|equally|on|onto|into))* (?:on|onto|over|between|equally on) (?:<[34]> |three |four )(?:dpn |dp )?needle(?: (?:no <\d+>|evenly|equally))*")
     parts: list[Figure] = []
     if match or cursor.see(r"(?:there (?:are|is|be) |having |you (?:should )?having )?{N}(?: st)? on (?:<1>th|first) (?:needle)?"):

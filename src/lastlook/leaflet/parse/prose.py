@@ -19,7 +19,7 @@ MANNERS = (
     r"(?:and |, )*(?:(?:keeping|keep|being|taking|take|having|allow|beg(?:ing)? and end|always|being sure|be sure|be careful|making sure|work all|sl|inc|taking care|note|note that|n b|remember|while|whenever)(?: (?:\S+)){0,18}?)(?= [,;.:]| --|$)"
 )
 SEWING = (
-    r"(?:sew|seam|press|block|steam|damp|pin|weave|stitch|fold|turn (?:up|under|in|back|hem|to (?:ws|inside))|hem|baste|tack|face|line|lace|wash|dry|stretch|crochet|fasten|overcast|whip|oversew|catch|finish|trim|"
+    r"(?:sew|knot|seam|press|block|steam|damp|pin|weave|stitch|fold|turn (?:up|under|in|back|hem|to (?:ws|inside))|hem|baste|tack|face|line|lace|wash|dry|stretch|crochet|fasten|overcast|whip|oversew|catch|finish|trim|"
     r"join (?:the )?(?:\w+ ){0,4}?(?:seam|edges?|shoulder|side|sleeve|band|raglan|underarm|collar|cap|back|end)|join (?:shoulder|side|sleeve|raglan|tog|underarm|both|two|right|left|neck)|set in|set (?:in )?sleeve|insert|attach|make (?:a |<1> |<2> )?(?:pompon|pompom|tassel|cord|fringe|twisted|buttonloop|loop|crochet)|work (?:buttonhole st|<\d+> row (?:of )?(?:sc|dc)|blanket)|"
     r"embroider|gather|thread|run|cut|starch|lay|pull|brush|wind|place (?:buttons?|zipper|elastic|on|a damp|between)|sl st|darn|bind (?:edges?|neck)|cover|put (?:in|on)|finish(?:ing)?|button|using (?:back|flat)|with (?:back st|flat seam)|stuff|adjust|reinforce|try|mark|measure|neaten|use backstitch|omit|avoid|easing|matching)"
 )
@@ -33,11 +33,34 @@ TALK = (
 DONE = r"(?:work|proceed|cont|beg|start|dec|k|p|work in|make)?(?: (?:now|next|from here|on|work|raglan|shape|in patt|both sides?|armhole|patt|cont))* ?(?:as foll|thus|this way|in foll (?:way|manner)|asbefore)(?: ?:| ?,| ?--)?"
 
 
+STYLE = (
+    r"(?:and )?(?:work|make|working|worked|taking)(?: (?:all|raglan|these|each|every|armhole|neck|the|edge))* (?:dec|inc) (?:(?:same |exactly )?as (?:(?:on|for|before|in|at|of|given) ?)*(?:back|front|sleeve|before|\w+ front)?|"
+    r"(?:at|in|on|by|with|use|inside|within|\S+ st from|<\d> st in)(?: (?:\S+)){0,14}?)(?=(?: [,.;:]|$))",
+    r"(?:and )?bo for (?:underarm|neck|armhole|shoulder)(?: shape)? at beg of (?:k|p|rs|ws) row",
+    r"(?:and )?(?:all )?(?:dec|inc) (?:to be |are |being )(?:work|make|made|always)(?: \S+){0,12}?(?=(?: [,.;:]|$))",
+)
+
+
+def style(cursor: Cursor, before: list[Step]) -> Step | None:
+    """Read how shapings are worked, where it moves no stitch of its own: 'working decs as on back'."""
+    since = cursor.pos
+    for pattern in STYLE:
+        match = cursor.take(pattern)
+        if match is None:
+            continue
+        if re.search(r"use (?:k|p|sl) <|by (?:k|p) <", match.group()):
+            cursor.take(r"(?:, )?(?:k|p) <\d+>(?= [.,;]|$)")
+        return Nothing("style", span=cursor.span(since))
+    return None
+
+
 def nothing(cursor: Cursor, before: list[Step]) -> Step | None:
     """Read words that move no stitch, where they are known as such."""
     since = cursor.pos
     for pattern, why in (
-        (NEEDLES, "needles"), (YARNS, "yarn"), (DONE, "as follows"),
+        (NEEDLES, "needles"),
+        (r"(?:and )?(?:use |with )?(?:(?:tapestry|sewing|blunt|darning|yarn|wool) needle|(?:no <[^>]*>|<[^>]*> mm|smaller|larger|finer|coarser|size <[^>]*>|dp|dpn|circular|same|free)(?: dp| dpn| circular)? needle)(?: ,)?", "needles"),
+        (YARNS, "yarn"), (DONE, "as follows"),
         (r"\( (?:right|left|rs|ws|all|both|back|front|inc|dec|buttonhole|cable|same|main|note|see|this|first|center|make|optional|for|or|neck|armhole|side)(?: [^()]*)?\)", "aside"),
         (r"for (?:the )?(?:left|right|back|front|sleeve|collar|cuff|all|both|small|medium|large|first|second|lower|body|upper|underarm|neck)(?: [a-z]+){0,4}(?= [,;.:])", "heading"),
         (r"(?:all|both) size|(?:\( )(?:all|both) size(?: \))", "sizes"),
@@ -65,6 +88,10 @@ def sentence(cursor: Cursor, fresh: bool) -> Step | None:
     if fresh and cursor.see(SEWING + r"|" + r"(?:do )?not (?:press|block|iron)|lightly"):
         _to_stop(cursor)
         return Nothing("making up", span=cursor.span(since))
+    page = re.compile(r"(?:(?! [.;]).)*? page <[^>]*>(?:(?! [.;]).)*").match(cursor.text, cursor.pos)
+    if page and fresh:
+        cursor.pos = min(len(cursor.text), page.end() + 1)
+        return Nothing("prose", span=cursor.span(since))
     clause = re.compile(r"(?:(?! [.;:]| -- ).)*").match(cursor.text, cursor.pos)
     words = clause.group() if clause else ""
     if words and not MOVES.search(words):

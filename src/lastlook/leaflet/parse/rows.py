@@ -88,7 +88,7 @@ def _label(cursor: Cursor) -> Label | None:
     if match:
         name = match["k"]
         return Label((), rows=figure(match, "r") if match["r"] else None, side=_side(match["side"]), name=name, round=match["w"] == "rnd")
-    match = cursor.take(r"(?:on|in) (?:next|foll|this|last) (?P<w>row|rnd)(?: ,)?(?= (?:k|p|work|bo|sl|\*|\(|rib|patt))")
+    match = cursor.take(r"(?:(?:on|in) )?(?:next|foll|this|last) (?P<w>row|rnd)(?: ,)?(?= (?:k|p|work|bo|sl|\*|\(|rib|patt|moss|inc|m|yo|narrow|skip)\b| \*| \()")
     if match:
         return Label((), name="next", round=match["w"] == "rnd")
     match = cursor.take(r"(?P<n><\d+>) \.(?= (?:k|p|sl|\*|\(|narrow|n |o |over|yo|like|same|as|make|inc|bo|co))")
@@ -144,7 +144,7 @@ def repeats(cursor: Cursor, before: list[Step]) -> Step | None:
     """Read 'repeat last 2 rows until 30 remain', 'repeat these 8 rows for pattern', 'work the 2 raglan rows of back'."""
     since = cursor.pos
     match = cursor.take(
-        r"(?:and )?(?:cont (?:to )?)?(?:work )?(?:rep|cont rep|work|alt|cont)(?: (?:in|to|by|of))?(?: (?:this|these|those|last|foll|above|<1>th|first|previous|both|all|same|rep))* (?:(?P<n>{N}) )?(?:(?:raglan|patt|dec|inc|shape|last|rib|lace|cable) )*(?P<w>row|rnd)(?! (?:<|of (?:back|front)))"
+        r"(?:and )?(?:cont (?:to )?)?(?:work )?(?:rep|cont rep|work|alt|cont)(?: (?:in|to|by|of))?(?: (?:this|these|those|them|last|foll|above|<1>th|first|previous|both|all|same|rep))* (?:(?P<n>{N}) )?(?:(?:raglan|patt|dec|inc|shape|last|rib|lace|cable) )*(?P<w>row|rnd)(?! (?:<[^>]*>(?! (?:more )?x)|of (?:back|front)))"
     )  # fmt: skip
     if match and ("rep" in match.group() or "these" in match.group() or "last" in match.group() or "alt" in match.group()):
         one = match["n"] is None
@@ -199,19 +199,20 @@ def _how_often(cursor: Cursor, found: RepeatRows, since: int) -> Step:
 def progress(cursor: Cursor, before: list[Step]) -> Step | None:
     """Read 'continue in this manner, having 1 more st before dec on each row, until all sts have been worked'."""
     since = cursor.pos
-    match = cursor.take(r"(?:and )?(?:(?:cont|work|proceed|rep|so on|and so on|keep on|go on)(?: (?:in|to|on|dec|inc|rep|work|as|these|row|<\d>))* ?(?:(?:in|as) (?:this|same|that)(?: (?:manner|way))?|thus|asbefore|dec|so|in foll)|and on|in this (?:manner|way)|so on|cont to dec|cont dec)")
+    match = cursor.take(r"(?:and )?(?:(?:cont|work|proceed|rep|so on|and so on|keep on|go on)(?: (?:in|to|on|dec|inc|rep|work|as|these|row|<\d>))* ?(?:(?:in|as) (?:this|same|that)(?: (?:manner|way))?|thus|asbefore|dec|so|in foll)|and on|cont to (?:dec|inc)(?: <[^>]*>)?(?: st)? in (?:this|same) (?:manner|way)|in this (?:manner|way)|so on|cont to dec|cont dec)")
     if match is None:
         return None
     change, found, every, last = 0, Goal(), None, Ending()
     for _ in range(8):
         cursor.take(r",|;|and|:")
-        more = cursor.take(r"(?:work|having|k|with|always|p|making|taking|knitting|allow|there being)* ?(?:always )?(?P<n>{N}) (?:st )?(?P<d>more|less|fewer|extra)(?: st)?(?: (?:st|between|before|after|each|every|x|dec|inc|row|rnd|on|in|of|at|the|end|side|k|group|time|alt|gap|turn|point))*")
+        more = cursor.take(r"(?:work|having|k|with|always|p|making|taking|knitting|allow|there being)* ?(?:always )?(?P<n>{N}) (?:st )?(?P<d>more|less|fewer|extra)(?: st)?(?: (?:st|between|before|after|each|every|x|dec|inc|narrow|widen|row|rnd|on|in|of|at|the|end|side|k|group|time|alt|gap|turn|point))*")
         if more:
             change = (1 if more["d"] in ("more", "extra") else -1) * (figure(more) or Figure((1.0,))).whole(0)
             continue
         cadence = cursor.take(r"(?:on |in )?(?:every|each) (?P<o>alt|foll alt|<\d>th)? ?(?:row|rnd)")
         if cadence:
-            every = Figure((2.0,)) if cadence["o"] else Figure((1.0,))
+            order = cadence["o"] or ""
+            every = Figure((float(order.strip("<>th")) if order[:1] == "<" else 2.0 if order else 1.0,))
             continue
         if cursor.take(r"until all (?:the )?(?:side |heel )?st(?: (?:on|at|of) (?:\w+ ?){1,3}?)? (?:(?:having|have|are|been|has|is) ?)*(?:work|k|used|taken|taken in)(?: (?:in|off|up))?"):
             found = Goal(until_what="all")

@@ -11,7 +11,7 @@ from lastlook.leaflet.parse.stitches import stitch
 DEEPEST = 6
 BETWEEN = r"(?:,|;|and|\.|--|:|-)"
 REACH = (
-    r"(?:(?:across|around|all around|all round|round|all across|to end|until end|over all st|to last st)"
+    r"(?:(?:across|around|all around|all rnd|all along|rnd|all across|to end|until end|over all st|to last st)"
     r"(?: (?:of )?(?:row|rnd|needle|all st|st|work|each row))*|for entire row|for (?:rest|rem|length) of row|entire row)"
 )
 
@@ -22,6 +22,8 @@ class _Open:
 
     items: list[Item] = field(default_factory=list)
     stars: list[int] = field(default_factory=list)
+    doubles: list[int] = field(default_factory=list)
+    """Where double stars stand open."""
     closed: tuple[int, int] | None = None
 
 
@@ -44,6 +46,7 @@ def run(cursor: Cursor, depth: int = 0) -> Run:
 def _one(cursor: Cursor, found: _Open, depth: int) -> bool:
     """Read one item or mark; say whether there was one."""
     if cursor.take(r"\* \*(?: \*)?"):
+        found.doubles.append(len(found.items))
         return bool(found.items) or bool(cursor.see(r"k|p|sl|\(|\*"))
     if cursor.see(r"\*|dagger"):
         return _star(cursor, found)
@@ -93,11 +96,12 @@ def _repeat(cursor: Cursor, found: _Open, depth: int) -> bool:
     """Read 'repeat from * …' and fold what it repeats."""
     since = cursor.pos
     match = cursor.take(r"(?:and )?rep(?: (?:pattern|patt|these st))? (?:from|between|fr)(?: (?P<which>last|<1>th|<2>th))? (?:\*(?: \*)?(?: 's| s)?)(?: (?:to|and) \*(?: \*)?)?") or (
-        cursor.take(r"(?:and )?rep(?: from)?(?= (?:to end|across|around|to last|all around)| \.|$)") if found.stars else None
+        cursor.take(r"(?:and )?rep(?: from)?(?= (?:to end|across|around|to last|all around|all rnd)| [.,;]|$)")
     )  # fmt: skip
     if match is None:
         return False
-    start, stop = _body(found, (match.groupdict().get("which") or ""))
+    which = "**" if "* *" in match.group() and found.doubles else match.groupdict().get("which") or ""
+    start, stop = _body(found, which)
     body = tuple(found.items[start:stop])
     if not body:
         cursor.pos = since
@@ -116,6 +120,8 @@ def _body(found: _Open, which: str) -> tuple[int, int]:
         found.closed = None
         found.stars = [one for one in found.stars if one < start]
         return start, stop
+    if which == "**":
+        return found.doubles.pop(), len(found.items)
     if not found.stars:
         return 0, len(found.items)
     if which == "<1>th":
@@ -177,6 +183,8 @@ def _bracket(cursor: Cursor, depth: int) -> Item | None:
         cursor.pos = since
         return None
     group = Group(items, figure(inside) if inside else Figure((1.0,)), span=cursor.span(since))
+    if cursor.take(r"(?:in|into) (?:double over|<2> yo|double yo|yo|<2> over|loops?|<2> st of yo)"):
+        return group
     if cursor.take(r"(?:all )?(?:in|into) (?:next|<1>|same|one|each|center|<1>th|every)(?: (?:st|of|<1>))*"):
         gives = _gives(items)
         return Work("into1", Figure((1.0,)), 1, gives, span=cursor.span(since))

@@ -13,9 +13,10 @@ from lastlook.leaflet.sizelist import Figure
 
 TWO = Figure((2.0,))
 ACT = (
-    r"(?:and )?(?:at |on |keeping (?:\w+ ?){1,4}, )?(?:cont |still |cont work |work even |keep |cont use )?(?:in patt )?(?:to )?(?P<act>dec|inc|narrow|widen)(?: (?:(?P<n>{N})(?! (?:row|rnd|x))|st|again))?(?: st| in-all)*"
+    r"(?:and )?(?:at |on |keeping (?:\w+ ?){1,4}, )?(?:cont |still |cont work |work even |keep |cont use )?(?:in patt )?(?:to )?(?P<act>dec|inc|narrow|widen|(?:k|p|take|work) <2> (?:st )?tog(?: tbl)?(?= (?:(?:at|on|in) )?(?:the )?(?:each|both|every|beg|end|neck|armhole|front)\b(?! of row)))(?: (?:(?P<n>{N})(?! (?:row|rnd|x))|st|again))?(?: st| in-all)*"
 )
 EDGES: tuple[tuple[str, str], ...] = (
+    (r"(?:at|in|on) (?:beg|end) of (?:each|every) needle", "needles"),
     (r"(?:at |on |in )?(?:each|both) (?:end|side|edge)(?: of)?(?: (?:needle|work|piece))?(?: edge)?(?! of (?:marker|center))", "both"),
     (r"(?:at |in )?(?:the )?beg and (?:at )?(?:the )?end(?: of(?! (?:next|every|each|this|foll|<|alt|rs))(?: needle| row)?)?", "both"),
     (r"(?:at |on )?(?:each|both|every) (?P<e>neck|front|center|armhole|side|raglan|shoulder|inner|outer|sleeve|underarm) edge", "named"),
@@ -48,7 +49,7 @@ def shape(cursor: Cursor, before: list[Step]) -> Step | None:
     if match is None or cursor.see(r"row|rnd\b"):
         cursor.pos = since
         return None
-    act = "dec" if match["act"] in ("dec", "narrow") else "inc"
+    act = "dec" if match["act"] in ("dec", "narrow") or "tog" in match["act"] else "inc"
     found = replace(lead or Shape(act), act=act, n=figure(match) or ONE, same_time=same_time, start=start)
     if timed:
         found = replace(found, cadences=(timed,))
@@ -122,6 +123,8 @@ def _edge(cursor: Cursor, found: Shape) -> Shape | None:
             return replace(found, edge=match["e"])
         if kind == "places":
             return replace(found, edge="inside", places=2)
+        if kind == "needles":
+            return replace(found, edge="evenly", n=Figure(tuple(3 * one for one in found.n.values)))
         return replace(found, edge="inside" if kind == "center" else "both")
     return None
 

@@ -9,6 +9,7 @@ from lastlook.leaflet.instruction import (
     ONE,
     BindOff,
     CastOnInRow,
+    Group,
     Held,
     Item,
     Parted,
@@ -70,6 +71,12 @@ def _reach(reach: str) -> Maker:
     return lambda match: Work(_verb(match, "k"), None, reach=reach, rest=figure(match) if "n" in match.groupdict() else None)
 
 
+def _every_so_many(match: re.Match[str], last: Work) -> Made:
+    """'Increase in every 8th stitch' is a group of seven plain and the increase, as often as it fits."""
+    plain = _n(match).whole(0) - last.uses
+    return Group((Work("k", Figure((float(plain),))), last), None, reach="end") if plain > 0 else None
+
+
 PASS = (
     r"(?:pass|draw|pull|lift|bring|throw|slip|bind|sl|passing|drawing|pulling|slipping) "
     r"(?:(?:sl|first|<1>th|st|it|1st|previous|unknitted|one|<1>|that|last) ){0,4}over"
@@ -100,15 +107,18 @@ STITCHES: tuple[tuple[str, Maker], ...] = (
     (r"(?:make|m) (?P<n>{N})(?: st)?(?! (?:row|buttonhole|rnd))", _fixed("yo", 0, 1)),
     (r"(?:bring |throw |put |pass |carry |turn )?(?:yarn )?(?:yo|over|o|yarn over)(?: (?:needle|pin))? (?P<n>{N})(?: x)?(?! (?:row|rnd|k\b|p\b|st))", _fixed("yo", 0, 1)),
     (r"(?P<n>{N}) (?:yo|over)(?:s)?(?= [,;.)*]|$)", _fixed("yo", 0, 1)),
-    (r"yarn (?:twice|<2> x) (?:round|around|over) (?:needle|pin)", _fixed("yo", 0, 2)),
-    (r"(?:bring|throw|put|pass|turn|carry|take) (?:the )?(?:yarn )?(?:yo|(?:yarn )?(?:fwd|forwards|round|around|over|in front)(?: (?:needle|of|round|over|pin))*)(?: (?P<n>{N}) x)?", _fixed("yo", 0, 1)),
-    (r"yo(?: needle)?|over(?= [,;.*)]| k| p| narrow| n\b| sl)|yarn (?:over|round needle|around needle)|o(?= [,;.)*]| <2>| k| p| n\b| sl)", _fixed("yo", 0, 1)),
+    (r"yarn (?P<n>{N}) x (?:rnd|round|around|over)(?: (?:needle|pin))?", _fixed("yo", 0, 1)),
+    (r"(?:bring|throw|put|pass|turn|carry|take) (?:the )?(?:yarn )?(?:yo|(?:yarn )?(?:fwd|forwards|rnd|around|over|in front)(?: (?:needle|of|rnd|around|over|pin))*)(?: (?P<n>{N}) x)?", _fixed("yo", 0, 1)),
+    (r"yo(?: needle)?|over(?= [,;.*)]| k| p| narrow| n\b| sl)|yarn (?:over|fwd|rnd|around)(?: needle)?(?: (?P<n>{N}) x)?|o(?= [,;.)*]| <2>| k| p| n\b| sl)", _fixed("yo", 0, 1)),
     (r"(?:and )?(?:bring |with |keeping |keep |put |carry |having |take |pass )?(?:the )?yarn (?:to |in |at )?(?:front|back|before|behind)(?: of (?:work|needle))?", lambda m: Work("yarn", Figure((0.0,)), 0, 0)),
+    (r"skip (?:next |<1> |<1>th )?(?:st )?(?:,? ?(?:and )?)(?:k|p) (?:into )?(?:(?:back|front) of )?(?:next|<2>th)(?: st)?(?: (?:on|of) left(?: hand)? needle)?(?: (?:thru back|in front|in back|tbl))?(?: ?,)?(?: (?:and|but|leave|it|on|needle))* ?(?:k|p) (?:into )?(?:skip|<1>th)(?: st)?(?: ?,? ?(?:and )?(?:sl|take|drop|let)(?: (?:both|off|st|tog|needle|from|left))+)?", lambda m: Work("twist", ONE, 2, 2)),
+    (r"(?P<v>k|p)(?: (?:each|every|all|across))*(?: st)?(?: ,)? (?:and )?wrap(?: yarn)?(?: (?:{N} x|around|rnd|over|needle|pin|for|each|st))+", _reach("all")),
+    (r"(?P<v>k|p)(?: across| row)?(?: ,)? (?:and )?(?:dropping|drop|letting|let)(?: (?:all|spare|off|<2>th|yo|wrap|st|loops|each|of|drop|extra))+", _reach("all")),
     (r"psso", _fixed("psso", 0, -1, "left")),
     (r"p2sso|(?:pass|pull|draw|slip|sl) (?:both|<2>)(?: sl)?(?: st)? over(?: it)?", _fixed("p2sso", 0, -2, "")),
     (PASS, _fixed("psso", 0, -1, "left")),
     (r"cable(?P<c>4|6|8|10|12)", lambda m: Work(f"c{m['c']}", ONE, int(m["c"]), int(m["c"]))),
-    (r"sl (?P<n>{N}) {ST}(?:on|onto|to|in)(?: to)?(?: (?:cn|spare|dpn|alt|<1>|<2>th|cable|needle)){1,3}(?: (?:and )?(?:hold|leave|place|keep|held|left|at|to|in|drop)?(?: (?:in|at|to|it|them))?(?: (?:front|back)(?: of work)?))?", lambda m: Work("cn", figure(m), 1, 0)),
+    (r"sl (?:next )?(?P<n>{N}) {ST}(?:on|onto|to|in)(?: to)?(?: (?:cn|spare|dpn|alt|<1>|<2>th|cable|needle)){1,3}(?: (?:and )?(?:hold|leave|place|keep|held|left|at|to|in|drop)?(?: (?:in|at|to|it|them))?(?: (?:front|back)(?: of work)?))?", lambda m: Work("cn", figure(m), 1, 1)),
     (r"(?P<v>k|p) (?:the )?(?:{N} )?{ST}(?:from|off|on) (?:cn|spare|cable|dpn)(?: needle)?", lambda m: Work("fromcn", ONE, 0, 0)),
     (r"sl (?:next )?(?P<n>{N}) {ST}(?:on|onto|to)(?: to)?(?: (?:another|hold|dpn|needle|<1>|safety|for|thread|strand|spare))+(?: for (?:\w+ ?){1,4}(?=[,;.]|$))?", lambda m: Held(figure(m))),
     (r"(?:sl|s|slip) (?P<n>{N})(?: st)?" + _SL_TAIL, _plain("sl")),
@@ -116,7 +126,7 @@ STITCHES: tuple[tuple[str, Maker], ...] = (
     (r"drop (?P<n>{N})?(?: st)?(?: off needle)?(?= [,;.)]|$)", _fixed("drop", 1, 0)),
     (r"(?:bo) (?:center |next )?(?P<n>{N})(?: st)?(?: in (?:rib|patt|k|p))?(?: for (?:neck|front|back|underarm|buttonhole)(?: of neck)?)?(?! at )", lambda m: BindOff(figure(m))),
     (r"co (?P<n>{N})(?: st)?(?: (?:over (?:\w+ ?){1,6}|for (?:\w+ ?){1,4}|in place of (?:\w+ ?){1,6})(?=[,;.]|$))?(?! at )", lambda m: CastOnInRow(_n(m))),
-    (r"(?:and )?(?:pu|k up)(?: and (?:k|p))? (?P<n>{N})(?: st| loops)?(?P<w>(?: (?:along|down|up|from|across|round|around|at|on|in|evenly|for|of|to|over) (?:(?!pu |k |and k |and pu |sl |co |work )[a-z-]+ ?|<1>th ){1,9})?)(?= ?[,;.(:)]|and|--|$|k |pu )", lambda m: Taken(figure(m), (m["w"] or "").strip(), True)),
+    (r"(?:and )?(?:pu|k up)(?: and (?:k|p))? (?P<n>{N})(?: st| loops)?(?P<w>(?: (?:along|down|up|from|across|rnd|around|at|on|in|evenly|for|of|to|over) (?:(?!pu |k |and k |and pu |sl |co |work )[a-z-]+ ?|<1>th ){1,9})?)(?= ?[,;.(:)]|and|--|$|k |pu )", lambda m: Taken(figure(m), (m["w"] or "").strip(), True)),
     (r"(?:and )?(?:(?P<v>k|p|rib|work|patt|cont)(?: (?:across|over|on))?)(?: next)?(?: the)? (?P<n>{N}) (?P<s>(?:\w+ )?st (?:of|from|on|left on)(?: (?:<1>|<2>th|one))? (?:back|front|left|right|sleeve|hold|pocket|st|first|alt|instep|center|spare|heel)(?: (?!and )(?:[a-z]+)){0,4}|st (?:left |rem )?(?:of|from|at|on) (?:(?!and )[a-z]+ ?){1,5}|(?:st )?from (?:(?!and )[a-z]+ ?){1,5}|instep st|heel st)", lambda m: Taken(figure(m), (m["s"] or "").strip(), False)),
     (r"(?P<n>{N}) st (?:of|from) (?P<s>(?:back|front|left|right|sleeve|hold|first|<1>th|<2>th|alt|spare)(?: (?!and )[a-z]+){0,3})", lambda m: Taken(figure(m), (m["s"] or "").strip(), False)),
     (r"turn(?: work)?", lambda m: Turn()),
@@ -124,14 +134,16 @@ STITCHES: tuple[tuple[str, Maker], ...] = (
     (r"(?P<v>" + VERB + r")(?: \w+)? (?:to|up to|until) (?:within )?(?:last )?(?P<n>{N}) {ST}(?:from|of|before) end(?: of (?:row|rnd|needle))?", _reach("last")),
     (r"(?P<v>" + VERB + r")(?: (?:\w+|all))? (?:to|until|up to) (?:within )?last (?P<n>{N})(?: st)?(?: of (?:row|rnd|needle))?", _reach("last")),
     (r"(?P<v>" + VERB + r") (?:to|until) (?:within )?(?P<n>{N}) {ST}{LEFT}(?: on needle)?", _reach("last")),
-    (r"(?P<v>" + VERB + r") (?:until|to) (?P<n>{N}) {ST}(?:before|from) (?:next |each )?marker", _reach("marker")),
+    (r"(?P<v>" + VERB + r") (?:until|to) (?:within )?(?P<n>{N}) {ST}(?:before|from|of) (?:next |each )?(?:marker|seam st)", _reach("marker")),
     (r"(?P<v>" + VERB + r")(?: \w+)? to (?:next |<1>th )?marker", _reach("marker0")),
-    (r"(?P<v>" + VERB + r")(?: (?:even|all|back|rem|rest|in patt|plain|k|p))*(?: st)? (?:(?:to|until) (?:the )?end|across|all across|back|rest of|balance of|all around|around|all round|rem (?:of )?(?:row|st)|all|rem|rest|to (?:front|neck|armhole|side) edge|entire)(?: (?:of )?(?:all )?(?:row|rnd|needle|these st|all st|st|rem st|rem row))*(?! <)", _reach("end")),
+    (r"(?P<v>" + VERB + r")(?: (?:even|all|back|rem|rest|in patt|plain|k|p))*(?: st)? (?:(?:to|until) (?:the )?end|across|all across|back|rest of|balance of|all around|around|all rnd|all along|rem (?:of )?(?:row|st)|all|rem|rest|to (?:front|neck|armhole|side) edge|entire)(?: (?:of )?(?:all )?(?:row|rnd|needle|these st|all st|st|rem st|rem row))*(?! <)", _reach("end")),
     (r"(?P<v>k|p)nit? row", _reach("all")),
     (r"(?P<v>k|p|work|rib|patt|moss|garter|knitting)(?: (?:plain|across|k))?(?= [.;:]|$)", _reach("all")),
     (r"(?P<v>k|p|rib|work|patt|moss|seam|garter)(?: (?:across|over|next|<1>th|last|these|those|center|rem|all))* (?P<n>{N})(?: (?:plain|st|st plain|in back|tbl|b|more|thru back(?: of st)?|in (?:back of )?(?:row|st) below|st in (?:patt|rib|moss|garter|stst)|in (?:patt|rib|moss|garter)|k|p))?" + COLORS, _plain("k")),
     (r"(?P<v>k|p|work|rib|patt) (?:in |into )?(?:back of )?(?:next|same|edge|each|this|seam|center|last|<1>th|sl|that)(?: (?:st|and|below|row|in|k))*(?= [,;.*)]| and| k| p|$)", _plain("k")),
-    (r"(?P<n>{N}) (?P<v>k|p)(?: st)?", _plain("k")),
+    (r"(?P<n>{N}) (?P<v>k|p|seam|rib)(?: st)?", _plain("k")),
+    (r"(?:inc|widen) (?:<1> )?(?:st )?(?:in|on) every (?P<n><\d+>)th(?: st)?", lambda m: _every_so_many(m, Work("inc", ONE, 1, 2))),
+    (r"(?:narrow|dec|k <2> tog)(?: <1>)?(?: st)? every (?P<a><\d+>)th and (?P<n><\d+>)th(?: st)?", lambda m: _every_so_many(m, Work("k2tog", ONE, 2, 1, "right"))),
     (r"(?P<n>{N})(?: st)? in (?:garter|moss|patt|rib|stst)(?: st)?", lambda m: Work("patt", figure(m))),
     (r"(?P<n>{N}) (?:mc|cc|white|black|navy|gold|red|blue|green|w|b|g|r|d|a|c|m)(?= |$)", lambda m: Work("k", figure(m))),
     (r"(?P<v>k|p)(?: st)?(?= [,)*;]| yo| over| o\b)", _plain("k")),

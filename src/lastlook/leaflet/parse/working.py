@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from lastlook.leaflet.instruction import Figure, Group, Run, Step, Structure, Work, WorkOn
+from lastlook.leaflet.instruction import Figure, Group, Nothing, RepeatRows, Run, Step, Structure, Work, WorkOn
 from lastlook.leaflet.parse.cursor import Cursor, figure
 from lastlook.leaflet.parse.lengths import OPTIONAL, ending, goal
 from lastlook.leaflet.parse.runs import run
@@ -106,7 +106,7 @@ def _structure(cursor: Cursor, found: WorkOn) -> WorkOn | None:
         if name == "rib":
             cursor.take(r"of \w+ ")
         return replace(found, structure=name)
-    if cursor.take(r"(?:in |of |with )(?:(?:rnd|row) (?:of|in) )?(?:rib (?:of )?)?(?=k|p|\(|{N} k|{N} p|\*)"):
+    if cursor.take(r"(?:in |of |with |use )(?:(?:rnd|row) (?:of|in) )?(?:rib (?:of )?)?(?=k\b|p\b|\(|{N} k\b|{N} p\b|\*)|(?=(?:k|p) <\d+> ,? ?(?:and )?(?:k|p) <\d+> (?:in )?rib)"):
         ribbed = _ribbing(cursor)
         if ribbed:
             cursor.take(r"(?:in )?rib(?: st| patt)?|alt|for rib")
@@ -167,12 +167,33 @@ def run_on(cursor: Cursor, items: Run, since: int) -> Step | None:
     return replace(found, span=span)
 
 
+def work_more(cursor: Cursor, before: list[Step]) -> Step | None:
+    """Read 'until back measures 9 inches', 'ending with a purl row' apart from the words that they belong to."""
+    since, spot = cursor.pos, len(before) - 1
+    while spot >= 0 and isinstance(before[spot], Nothing):
+        spot -= 1
+    old = before[spot] if spot >= 0 else None
+    if not isinstance(old, WorkOn | Structure | RepeatRows):
+        return None
+    far = goal(cursor) if cursor.see(r"(?:until|for|to) ") else None
+    cursor.take(r",") if far is not None and cursor.see(r", (?:end|finish)") else None
+    last = ending(cursor)
+    if isinstance(old, Structure):
+        old = WorkOn(structure=old.name, run=old.run, span=old.span)
+    fits = (far is None or old.goal == WorkOn().goal) and (last is None or old.ending == WorkOn().ending)
+    if (far is None and last is None) or not fits:
+        cursor.pos = since
+        return None
+    before[spot] = replace(old, goal=far or old.goal, ending=last or old.ending)
+    return Nothing("told of the step before", span=cursor.span(since))
+
+
 def plain_rows(cursor: Cursor) -> Step | None:
     """Read 'P 1 row', 'knit 3 rounds', 'work 1 row'."""
     since = cursor.pos
     match = cursor.take(
         r"(?:and )?(?P<v>k|p|work|rib|cont)(?: (?:even|in rib|in patt|straight|back|across|k|plain|a))* (?P<n>{N}) (?:more |k |plain |foll |complete |alt |even |p )*(?P<w>row|rnd|ridge)"
-        r"(?: (?:k|plain|even|straight|without (?:shape|dec|inc)|p|in (?:rib|patt|garter|stst|moss)|back and forth))*"
+        r"(?: (?:k|plain|even|straight|without (?:shape|dec|inc)|p|on (?:rs|ws)(?: of work)?|for (?:a )?(?:hem|hemline|turn|fold|turn(?:ing)? ridge|turn row|fold line|ridge)(?: line| ridge)?|in (?:rib|patt|garter|stst|moss)|back and forth))*"
     ) or cursor.take(r"(?P<v>k|p|work|rib) (?:next |<1> |foll |one |back |k )?(?P<w>row|rnd)(?P<n>(?!x)x)?") or cursor.take(
         r"(?:k|work|make)? ?(?P<n>{N}) (?:plain |k |more )?(?P<v>k|p) (?P<w>row|rnd)"
     ) or cursor.take(r"(?P<n>{N}) (?:more )?(?P<w>row|rnd) (?:of )?(?P<v>k|p|rib|garter)(?: st)?") or cursor.take(
