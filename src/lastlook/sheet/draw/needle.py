@@ -8,7 +8,9 @@ from __future__ import annotations
 
 from lastlook.geometry import Cubic, Path, polygon, polyline
 from lastlook.knit import Act, Shaping, Side, WorkedRow
-from lastlook.sheet.knitting.handed import row_in
+from lastlook.sheet.draw.hanging import hanging
+from lastlook.sheet.draw.knitted import Knitted
+from lastlook.sheet.knitting.handed import outline_in, piece_in, row_in
 from lastlook.sheet.manner import Hand, Manner
 from lastlook.sheet.mark import (
     INK,
@@ -31,6 +33,8 @@ POINT_MM = 9.0
 """Length of the needle's point and of its knob's end."""
 NEEDLE_MM = 2.2
 LOOP_MM = 4.2
+FABRIC_Y_MM, FABRIC_MM = 27.0, 62.0
+"""Where the fabric begins below the needle, and how much of it is shown."""
 SMALL = Style(6.5)
 COUNT = Style(7, Face.BOLD)
 SIGNS = {
@@ -59,8 +63,11 @@ def _takes(shaping: Shaping) -> int:
     return 0 if shaping.act in (Act.INCREASE, Act.CAST_ON, Act.PICK_UP) else shaping.stitches
 
 
-def draw_row(row: WorkedRow, width_mm: float, manner: Manner) -> Drawing:
-    """Return one row, written for the right hand, as it hangs on this maker's needle before it is worked."""
+def draw_row(row: WorkedRow, width_mm: float, manner: Manner, fabric: Knitted | None = None) -> Drawing:
+    """Return one row, written for the right hand, as it hangs on this maker's needle before it is worked.
+
+    With the piece that it belongs to, the fabric worked so far hangs below.
+    """
     row = row_in(row, manner.hand)
     room = width_mm - 2 * POINT_MM - 4
     step = room / max(1, row.before)
@@ -74,7 +81,17 @@ def draw_row(row: WorkedRow, width_mm: float, manner: Manner) -> Drawing:
     side = {Side.RIGHT: "right side facing", Side.WRONG: "wrong side facing", Side.ROUND: "in the round"}[row.side]
     align = Align.END if heading < 0 else Align.START
     items.append(Words(middle, f"row {row.number}, {side}", SMALL, align))
-    return Drawing(f"Row {row.number}", _said(row, manner), width_mm, 28.0, tuple(items))
+    high = 28.0
+    if fabric is not None and row.before:
+        ends = tuple(sorted((begin, begin + heading * room)))
+        items += hanging(_in_hand(fabric, manner.hand), row, (ends[0], ends[1]), FABRIC_Y_MM, FABRIC_MM)
+        high = FABRIC_Y_MM + FABRIC_MM
+    return Drawing(f"Row {row.number}", _said(row, manner), width_mm, high, tuple(items))
+
+
+def _in_hand(fabric: Knitted, hand: Hand) -> Knitted:
+    outline = outline_in(fabric.outline, hand)
+    return Knitted(piece_in(fabric.piece, hand), outline or fabric.outline, fabric.gauge)
 
 
 def _needle(width: float, y: float, heading: float) -> list[Item]:
