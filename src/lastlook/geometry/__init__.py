@@ -1,7 +1,7 @@
 """Flat geometry in millimetres; it knows no craft.
 
 *Measure*: `Path.length_mm`, `area_mm2`, `nearest`, `crossings`, `turn_deg`. *Make*: `polyline`, `polygon`, `arc`,
-`cut`, `split`, `shifted`, `swung`, `mirrored`, `mapped`, `grown`. Angles are degrees, counter-clockwise.
+`cut`, `split`, `shifted`, `swung`, `mirrored`, `mapped`, `grown`, `beside`. Angles are degrees, counter-clockwise.
 """
 
 from lastlook.geometry.arc import arc
@@ -10,7 +10,7 @@ from lastlook.geometry.curve import Cubic, Line, Segment
 from lastlook.geometry.move import mapped, mirrored, shifted, swung
 from lastlook.geometry.nearest import Place, nearest
 from lastlook.geometry.nofit import Corners, convex_parts, convex_sum, half_planes, widened
-from lastlook.geometry.offset import Run, grown
+from lastlook.geometry.offset import Run, beside, grown
 from lastlook.geometry.path import FINE_MM, Path, polygon, polyline
 from lastlook.geometry.point import Point, between, distance_mm
 from lastlook.geometry.region import (
@@ -50,6 +50,7 @@ __all__ = [
     "arc",
     "area_parts",
     "at",
+    "beside",
     "between",
     "convex_parts",
     "convex_sum",

@@ -13,7 +13,7 @@ from dataclasses import dataclass
 
 from shapely.geometry import LinearRing, Polygon
 
-from lastlook.geometry.path import Path, polygon
+from lastlook.geometry.path import Path, polygon, polyline
 from lastlook.geometry.point import Point, distance_mm
 from lastlook.geometry.split import meeting
 from lastlook.geometry.tangent import direction, right_of
@@ -47,6 +47,11 @@ def grown(runs: Sequence[Run]) -> Path:
     return _clean([*lines[0], *ring])
 
 
+def beside(run: Run, sagitta_mm: float = CHORD_MM) -> Path:
+    """Return the line that runs beside a run at its width: outwards, or inwards if the width is less than nothing."""
+    return polyline(_beside(run.path.points(sagitta_mm), run.width_mm))
+
+
 def _beside(points: Sequence[Point], width_mm: float) -> list[Point]:
     """Return the polyline shifted to its right, its chords carried on until they meet."""
     steps = [(a, b) for a, b in itertools.pairwise(points) if distance_mm(a, b) > 1e-9]
@@ -60,9 +65,7 @@ def _beside(points: Sequence[Point], width_mm: float) -> list[Point]:
     return [*out, moved[-1][1]]
 
 
-def _corner(
-    a: Run, line_a: list[Point], b: Run, line_b: list[Point]
-) -> tuple[list[Point], list[Point], list[Point]]:
+def _corner(a: Run, line_a: list[Point], b: Run, line_b: list[Point]) -> tuple[list[Point], list[Point], list[Point]]:
     """Return both lines, clipped or not, and the points that join them."""
     along_a, along_b = direction(line_a[-2], line_a[-1]), direction(line_b[0], line_b[1])
     if b.folds_up and b.width_mm > 0:
@@ -134,10 +137,7 @@ def _bends(ring: list[Point]) -> list[Point]:
     out = []
     for before, here, after in zip([ring[-1], *ring], ring, [*ring[1:], ring[0]], strict=False):
         ahead, behind = direction(before, here), direction(here, after)
-        if (
-            abs(ahead[0] * behind[1] - ahead[1] * behind[0]) > 1e-9
-            or ahead[0] * behind[0] + ahead[1] * behind[1] < 0
-        ):
+        if abs(ahead[0] * behind[1] - ahead[1] * behind[0]) > 1e-9 or ahead[0] * behind[0] + ahead[1] * behind[1] < 0:
             out.append(here)
     return out
 

@@ -13,9 +13,6 @@ from lastlook.paper.take import Outline, Taken, read_svg, write_svg
 from lastlook.paper.truing import true, trued
 
 __all__ = [
-    "read_svg",
-    "Taken",
-    "Outline",
     "ALTERATIONS",
     "KINDS",
     "UNKNOWN",
@@ -30,8 +27,10 @@ __all__ = [
     "Join",
     "Level",
     "Notch",
+    "Outline",
     "PaperPiece",
     "SeamEdge",
+    "Taken",
     "Use",
     "alter",
     "as_json",
@@ -41,6 +40,7 @@ __all__ = [
     "piece_json",
     "read_alteration",
     "read_given",
+    "read_svg",
     "seam_json",
     "true",
     "trued",

@@ -13,7 +13,7 @@ from lastlook.finding import Finding
 from lastlook.paper import girth
 from lastlook.paper.easing import UNKNOWN, Easing
 from lastlook.paper.paper_piece import PaperPiece
-from lastlook.paper.seams import Join, mate_of, walk_all
+from lastlook.paper.seams import Fullness, Join, length_mm, mate_of, walk_all
 from lastlook.piece import Mate, Seam
 
 
@@ -27,6 +27,8 @@ class Drafted:
     measures: Mapping[str, float] = field(default_factory=dict)
     options: Mapping[str, float] = field(default_factory=dict)
     easing: Easing = UNKNOWN
+    taken_mm: Mapping[str, float] = field(default_factory=dict)
+    """What pleats, closed, take out of a level."""
     findings: tuple[Finding, ...] = ()
 
     def piece(self, name: str) -> PaperPiece | None:
@@ -35,8 +37,11 @@ class Drafted:
 
     @cached_property
     def girths_mm(self) -> dict[str, float | None]:
-        """Return the assembled girth at waist, high hip, hip, knee and hem."""
-        return girth.girths(self.pieces)
+        """Return the assembled girth at waist, high hip, hip, knee and hem; a gathered waist is its band's."""
+        found = girth.girths(self.pieces)
+        band = next((join for join in self.joins if join.fullness is Fullness.GATHERED), None)
+        found |= {"waist": length_mm(band.b, band, self.pieces)} if band else {}
+        return {level: None if mm is None else mm - self.taken_mm.get(level, 0.0) for level, mm in found.items()}
 
     @cached_property
     def ease_mm(self) -> dict[str, float | None]:

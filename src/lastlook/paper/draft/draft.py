@@ -1,4 +1,4 @@
-"""Every kind of skirt that can be drafted, by name."""
+"""Every kind of skirt that can be drafted, by name, with the smaller pieces that are wanted with it."""
 
 from __future__ import annotations
 
@@ -7,16 +7,24 @@ from dataclasses import replace
 
 from lastlook.finding import Certainty, Finding, Where
 from lastlook.paper.draft.a_line import a_line
+from lastlook.paper.draft.circle import FRACTIONS, circle
+from lastlook.paper.draft.gathered import gathered
+from lastlook.paper.draft.gored import gored
+from lastlook.paper.draft.parts import with_parts
+from lastlook.paper.draft.pleated import LAYERS, pleated
 from lastlook.paper.draft.straight import straight
 from lastlook.paper.drafted import Drafted
 from lastlook.paper.easing import UNKNOWN, Easing
-from lastlook.quantity import Origin
 
 KINDS: dict[str, Callable[[Mapping[str, float], Mapping[str, float]], Drafted]] = {
     "straight": straight,
     "a-line": a_line,
+    "gored": gored,
+    **{kind: circle(kind) for kind in FRACTIONS},
+    "gathered": gathered,
+    **{kind: pleated(kind) for kind in LAYERS},
 }
-FIBRE_DOUBT = Origin.PUBLISHED
+HIP_SPARE_MM = 0.5
 
 
 def draft(kind: str, measures: Mapping[str, float], options: Mapping[str, float], easing: Easing = UNKNOWN) -> Drafted:
@@ -24,7 +32,29 @@ def draft(kind: str, measures: Mapping[str, float], options: Mapping[str, float]
     make = KINDS.get(kind)
     if make is None:
         return Drafted(kind, (), measures=measures, options=options, findings=(_unknown(kind),))
-    return replace(make(measures, options), easing=easing)
+    drafted = make(measures, options)
+    if not drafted.pieces:
+        return drafted
+    drafted = replace(with_parts(drafted), easing=easing)
+    return replace(drafted, findings=(*drafted.findings, *_hip(drafted)))
+
+
+def _hip(drafted: Drafted) -> tuple[Finding, ...]:
+    """Say where a skirt that hangs from the waist does not go round the hip."""
+    ease, stretch = drafted.ease_mm.get("hip"), drafted.options.get("stretch_share", 0.0)
+    if ease is None or ease >= -HIP_SPARE_MM or stretch:
+        return ()
+    girth = drafted.girths_mm.get("hip") or 0.0
+    return (
+        Finding(
+            "hip-too-small",
+            Certainty.PROVEN,
+            f"The skirt does not go round the hip: it is {-ease / 10:.1f} cm too small there.",
+            f"At the depth of the hip it measures {girth / 10:.1f} cm.",
+            "Take a larger part of the circle, more fullness, or more ease.",
+            where=Where(edge="hip"),
+        ),
+    )
 
 
 def _unknown(kind: str) -> Finding:

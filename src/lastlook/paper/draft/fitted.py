@@ -38,7 +38,7 @@ def fitted(ask: Ask, hem_mm: float) -> Drafted:
     front_piece = quarter(front)
     back_piece = quarter(level_side(back, _side_mm(front_piece))) if front_piece else None
     if front_piece is None or back_piece is None:
-        return Drafted(ask.kind, (), (), ask.measures, ask.options, findings=(*ask.findings, _no_shape(ask, hem_mm)))
+        return Drafted(ask.kind, (), (), ask.measures, ask.options, findings=(*ask.findings, no_shape(ask, hem_mm)))
     band = waistband(band_for(ask, (back_piece, front_piece)))
     return Drafted(
         ask.kind,
@@ -131,7 +131,8 @@ def _steep(plan: Quarter, left: float) -> Finding:
     )
 
 
-def _no_shape(ask: Ask, hem_mm: float) -> Finding:
+def no_shape(ask: Ask, hem_mm: float) -> Finding:
+    """Return that no skirt has these figures."""
     return Finding(
         "draft-without-shape",
         Certainty.PROVEN,
