@@ -35,12 +35,20 @@ _PIECE_KEYS = frozenset(
 )
 
 
+WHY = {
+    "nap-against-nap": "One of every two pieces would lie against the nap.",
+    "copies-too-many": "So many would take hours to search, and days to cut.",
+    "outline-crosses": "What is inside such an outline, and what outside, can't be told.",
+    "outline-without-area": "Its corners lie on one line, or all on one spot.",
+}
+
+
 class _Unread(Exception):
     """Carries the one finding out of the reader."""
 
     def __init__(self, fact: str, say: str, attempt: str, kind: str = "lay-unreadable") -> None:
         super().__init__(say)
-        why = "A lay can only be proven for a problem that can be read without guessing."
+        why = WHY.get(kind, "A lay can only be proven for a problem that can be read without guessing.")
         self.finding = Finding(kind, Certainty.PROVEN, say, why, attempt, where=Where(fact=fact))
 
 
@@ -233,13 +241,21 @@ def _outline(value: Any, fact: str, name: str = "The outline") -> Outline:
             spots.append(spot)
     while len(spots) > 1 and math.dist(spots[0], spots[-1]) <= 1e-6:
         spots.pop()
-    if len(spots) < 3 or abs(geometry.signed_area_mm2(spots)) < SMALLEST_MM2:
-        raise _Unread(fact, f"{name} has no area.", "Trace it again, corner after corner.", "outline-without-area")
-    cross = geometry.crossing_of(spots)
+    flat = len(spots) < 3 or _is_flat(spots)
+    cross = None if flat else geometry.crossing_of(spots)
     if cross:
         say = f"{name} crosses or touches itself near x {cross[0]:.1f}, y {cross[1]:.1f} mm."
         raise _Unread(fact, say, "Trace it again, corner after corner, all the way round.", "outline-crosses")
+    if flat or abs(geometry.signed_area_mm2(spots)) < SMALLEST_MM2:
+        raise _Unread(fact, f"{name} has no area.", "Trace it again, corner after corner.", "outline-without-area")
     return tuple(spots if geometry.signed_area_mm2(spots) > 0 else reversed(spots))
+
+
+def _is_flat(spots: list[Point]) -> bool:
+    """Whether all corners lie on one line, to a thousandth of a millimetre."""
+    (x0, y0), far = spots[0], max(spots, key=lambda one: math.dist(one, spots[0]))
+    long = math.dist(spots[0], far)
+    return all(abs((far[0] - x0) * (y - y0) - (far[1] - y0) * (x - x0)) <= 1e-3 * long for x, y in spots)
 
 
 def _point(value: Any, fact: str) -> Point:

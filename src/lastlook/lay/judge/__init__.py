@@ -24,6 +24,10 @@ from lastlook.lay.wanted import Problem
 __all__ = ["judge", "judge_one", "judge_placed"]
 
 
+STRANGE = "The lay was made for other pieces."
+ONE_PLACE = "A copy has one place."
+
+
 def judge(problem: Problem, placements: Sequence[Placement], made: Sequence[Placement] = ()) -> Judgement:
     """Return whether the placements are a whole lay of the problem, proven.
 
@@ -69,7 +73,7 @@ def _laid(problem: Problem, placements: Sequence[Placement]) -> tuple[list[Copy]
     for one in placements:
         piece = problem.piece(one.id)
         if piece is None:
-            return None, [trouble("piece-unknown", one.id, f"No piece is called {one.id}.", "", "Lay it again.")]
+            return None, [trouble("piece-unknown", one.id, f"No piece is called {one.id}.", STRANGE, "Lay it again.")]
         numbers = (one.x, one.y, one.angle_deg, *(v for spot in one.outline or () for v in spot))
         if not all(math.isfinite(v) and abs(v) <= FARTHEST_MM for v in numbers) or one.layer not in (ONE, BOTH):
             say = f"{one.id} lies nowhere that can be measured."
@@ -178,7 +182,9 @@ def _twice(laid: list[Copy]) -> list[Finding]:
     most = {one.wanted.id: one.wanted.quantity for one in laid}
     over = [key for key in keys if not 1 <= key[1] <= most[key[0]]]
     return [
-        trouble("copies-differ", name, f"{name}, copy {number}, is laid more often than wanted.", "", "Take it off.")
+        trouble(
+            "copies-differ", name, f"{name}, copy {number}, is laid more often than wanted.", ONE_PLACE, "Take it off."
+        )
         for name, number, _ in (*twice, *over)
     ]
 
@@ -192,7 +198,12 @@ def _count(problem: Problem, placements: Sequence[Placement]) -> list[Finding]:
         have = {c.copy for one in mine for c in copies(piece, one, problem.cloth, length)}
         lack = piece.quantity - len(have)
         if lack > 0:
-            say = f"{piece.id} is laid {len(have)} times; {piece.quantity} are wanted."
+            laid = f"is laid {_times(len(have))}" if have else "is not laid"
+            say = f"{piece.id} {laid}; it is wanted {_times(piece.quantity)}."
             why = "A lay is whole when every copy has its place."
             found.append(Finding("copies-differ", Certainty.PROVEN, say, why, "Lay the rest."))
     return found
+
+
+def _times(many: int) -> str:
+    return {1: "once", 2: "twice"}.get(many, f"{many} times")

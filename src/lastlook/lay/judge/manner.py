@@ -69,7 +69,7 @@ def right_side(copies: Sequence[Copy], cloth: Cloth) -> list[Finding]:
         most = piece.quantity // 2 if piece.mirrored_pair else 0
         mirrored = sum(mine.values())
         if mirrored > most or len(mine) - mirrored > piece.quantity - most:
-            say = f"{piece.id} comes out {mirrored} times mirrored and {len(mine) - mirrored} times as drawn."
+            say = f"Of {piece.id}, {mirrored} come out mirrored and {len(mine) - mirrored} as drawn."
             why = f"Wanted are {most} mirrored and {piece.quantity - most} as drawn."
             found.append(trouble("wrong-side", piece.id, say, why, "Turn some of them over."))
     return found

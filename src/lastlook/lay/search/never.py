@@ -7,6 +7,7 @@ from collections import Counter
 from lastlook import geometry
 from lastlook.finding import Certainty, Finding, Where
 from lastlook.lay.clash import Plan
+from lastlook.lay.clash.job import MOST_CORNERS
 from lastlook.lay.judge.laid import copies
 from lastlook.lay.placement import Lay
 from lastlook.lay.wanted import Problem
@@ -18,10 +19,16 @@ def never_fits(problem: Problem, plan: Plan) -> tuple[Finding, ...]:
     for name in dict.fromkeys(job.wanted.id for job in plan.lacking()):
         if any(piece.id == name and piece.pieced for piece in problem.pieces):
             continue
-        say = f"{name} fits nowhere on this cloth, in any way it may lie."
+        piece = problem.piece(name)
+        free = piece is not None and piece.angles_deg is None and (piece.grain_deg is None or piece.tilt_deg > 0)
+        if free or (piece is not None and len(piece.outline) > MOST_CORNERS):
+            certainty, way = Certainty.DOUBTFUL, "in any way that was tried"
+        else:
+            certainty, way = Certainty.PROVEN, "in any way it may lie"
+        say = f"{name} finds no place on this cloth {way}."
         why = f"The cloth can be used over {_usable(problem)}; the piece is larger one way or the other."
         attempt = "Piece it, narrow it, or open the cloth out."
-        out.append(Finding("piece-without-room", Certainty.PROVEN, say, why, attempt, where=Where(piece=name)))
+        out.append(Finding("piece-without-room", certainty, say, why, attempt, where=Where(piece=name)))
     if not out and problem.cloth.length_mm is not None:
         out += _too_much(problem)
     return tuple(out)
@@ -47,8 +54,8 @@ def _too_much(problem: Problem) -> list[Finding]:
         need += geometry.signed_area_mm2(piece.outline) * piece.quantity * (2 if piece.on_fold else 1)
     if need <= have + 1:
         return []
-    say = f"The pieces cover {need / 100:.0f} cm²; the cloth has {have / 100:.0f} cm² that can be used."
-    why = f"{(need - have) / 100:.0f} cm² are missing even if not a thread were wasted."
+    say = f"The pieces cover {need / 100:.1f} cm²; the cloth has {have / 100:.1f} cm² that can be used."
+    why = f"{(need - have) / 100:.1f} cm² are missing even if not a thread were wasted."
     return [Finding("cloth-short", Certainty.PROVEN, say, why, "Shorten a piece, or cut one from another cloth.")]
 
 

@@ -22,6 +22,8 @@ from lastlook.lay.wanted import Problem
 EXTRA_PASSES = 150
 """How long a lay on a given cloth is still made shorter once it fits, for the sake of what is left over."""
 PLAN_PASSES = 400
+FIRST_PASSES = 60
+"""How long each of several plans is searched at its first turn; later turns are longer."""
 DEFAULT_PASSES = 2000
 """How long a search goes on if nobody says when to stop."""
 
@@ -118,7 +120,8 @@ def _hunt(hunt: Hunt, goal: Goal) -> None:
         while len(runners) <= spot:
             runners.append(Runner(hunt, todo[len(runners)], reach))
         runner = runners[spot]
-        if runner.start(reach) or runner.loosen(reach, PLAN_PASSES):
+        budget = PLAN_PASSES if len(todo) == 1 else min(PLAN_PASSES, FIRST_PASSES * (turn + 1))
+        if runner.start(reach) or runner.loosen(reach, budget):
             break
         turn += 1
     if hunt.best is None or hunt.stopped or goal is Goal.FIT or not may_shorten(hunt.cloth):
