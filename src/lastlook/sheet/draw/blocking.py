@@ -43,7 +43,8 @@ def draw_blocking(knitted: Knitted, times: float, manner: Manner) -> Drawing:
     room = extent((knitted.outline,))
     way = onto(room, times, SIDE_MM, 4.0)
     outline = way.path(straightened(knitted.outline))
-    corners = tuple(circle(segment.start, 0.7) for segment in outline.segments if segment.length_mm() > 2.0)
+    long = [segment for segment in outline.segments if segment.length_mm() > 2.0]
+    corners = tuple(circle(end, 0.7) for end in dict.fromkeys(end for one in long for end in (one.start, one.end)))
     items: list[Item] = [Stroke((outline,), Ink(INK, 0.35, TISSUE))]
     measured = _measures(knitted, room, way, times)
     for height, ends, wide in measured:
