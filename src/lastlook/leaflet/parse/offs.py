@@ -157,7 +157,7 @@ def _finish(cursor: Cursor) -> Step | None:
     match = cursor.take(r"(?:and )?(?:then )?bo(?: st| all)?" + HOW + r"(?=(?: [,;.)]| and|$))")
     if match:
         return Finish("bound off")
-    match = cursor.take(r"(?:and )?(?:(?:break|join)(?: off)? yarn(?: (?:leave|and|,|(?:an|long|end|<[^>]*>|inch|-))*){0,8}?,? ?(?:and )?)?(?:run|draw|thread|pass|sl|gather|slip)(?: (?:end|yarn|it|needle|tapestry|double|up|thread|,|and|a))*(?: (?:of|on))?(?: (?:thru|up|into|in|onto|on))? (?:these |all |up )?(?:rem |left )?(?P<n>{N})?(?: st)?(?: (?:rem|left|st|on needle))*(?=(?: ,| and| ;| \.|$|  |draw|up))(?: ?,? ?(?:and )?(?:draw|pull|gather|fasten|up|tog|tightly|tight|off|sew|it|st|on|ws|in|place|sl|needle|securely|close) ?)*")
+    match = cursor.take(r"(?:and )?(?:(?:break|join)(?: off)? yarn(?: (?:leave|and|,|(?:an|long|end|<[^>]*>|inch|-))*){0,8}?,? ?(?:and )?)?(?:run|draw|thread|pass|sl|gather|slip|yarn(?= (?:end )?thru))(?: (?:end|yarn|it|needle|tapestry|double|up|thread|,|and|a))*(?: (?:of|on))?(?: (?:thru|up|into|in|onto|on))? (?:these |all |up )?(?:rem |left )?(?:(?P<n>{N})(?: st)?|st)?(?: (?:rem|left|st|on needle))*(?=(?: ?,| ?and| ?;| ?\.|$|  |draw|up))(?: ?,? ?(?:and )?(?:draw|pull|gather|fasten|up|tog|tightly|tight|off|sew|it|st|on|ws|in|place|sl|needle|securely|close) ?)*")
     if match and ("draw" in match.group() or "gather" in match.group() or "pull" in match.group() or "thru" in match.group()):
         return Finish("drawn up", figure(match) if match["n"] else None)
     if match:
@@ -203,6 +203,9 @@ def _resume(cursor: Cursor) -> Step | None:
         which = "first" if match["w"] in ("first", "<1>th", "these", "those") else "rem"
         n = figure(match) if match["n"] else None
         return Resume(n, which)
+    match = cursor.take(r"(?:on|over)(?: (?:these|those|first|<1>th|<2>th|last|rem|set|of|group|each))+ (?P<n>{N}) st(?: only)?(?: ,)?(?= (?:dec|work|k|cont|inc|bo|p|rib)\b)")
+    if match:
+        return Resume(figure(match), "first")
     match = cursor.take(r"(?:cont|work)(?: (?:in|on|patt|stst|garter|even|over|across|for))* (?:(?:<1>th|first|these|last|those) )?(?P<n>{N})? ?st (?:only|for (?:first |<1>th )?(?:left|right|<1>th|<2>th|one)(?: (?:side|shoulder|front|half|back|of|neck))*)")
     if match:
         return Resume(figure(match) if match["n"] else None, "first")

@@ -156,6 +156,12 @@ def repeats(cursor: Cursor, before: list[Step]) -> Step | None:
     if match:
         numbers = _numbered_list(match["m"] or match["m2"] or match["m3"])
         return _how_often(cursor, RepeatRows(None, rows=numbers), since)
+    match = cursor.take(r"(?:and )?(?:work|rep)(?: <2>)? (?P<s>dec|raglan|inc|shape) row and (?:p|k|plain|next) row (?:of|as on|on|for) (?P<p>back|front)")
+    if match:
+        return _how_often(cursor, RepeatRows(Figure((2.0,)), piece=match["p"], section="raglan"), since)
+    match = cursor.take(r"(?:and )?(?:these|above|last|foll) (?P<n>{N}) (?:row|rnd) (?:form|make|complete|are|comprise|constitute)s?(?: (?:[a-z]+|<1>)){1,3}(?= [.;,]|$)")
+    if match:
+        return RepeatRows(figure(match), pattern=True, span=cursor.span(since))
     match = cursor.take(r"(?:and )?(?:work|rep|use)(?: (?:in|as))?(?: (?:the|same))* (?:(?P<n>{N}) )?(?P<s>raglan|dec|shape|inc|patt)? ?row (?:of|as|on|for|same as)(?: (?:on|for))? (?P<p>back|front|left front|sleeve)")
     if match:
         found = RepeatRows(figure(match) if match["n"] else None, piece=match["p"], section=match["s"] or "raglan")
@@ -199,7 +205,7 @@ def _how_often(cursor: Cursor, found: RepeatRows, since: int) -> Step:
 def progress(cursor: Cursor, before: list[Step]) -> Step | None:
     """Read 'continue in this manner, having 1 more st before dec on each row, until all sts have been worked'."""
     since = cursor.pos
-    match = cursor.take(r"(?:and )?(?:(?:cont|work|proceed|rep|so on|and so on|keep on|go on)(?: (?:in|to|on|dec|inc|rep|work|as|these|row|<\d>))* ?(?:(?:in|as) (?:this|same|that)(?: (?:manner|way))?|thus|asbefore|dec|so|in foll)|and on|cont to (?:dec|inc)(?: <[^>]*>)?(?: st)? in (?:this|same) (?:manner|way)|in this (?:manner|way)|so on|cont to dec|cont dec)")
+    match = cursor.take(r"(?:and )?cont (?:to )?(?:dec|inc)(?: <[^>]*>)?(?: st)?(?: in (?:this|same) (?:manner|way)| asbefore)?(?= (?:in |on )?(?:every|each)| ,)") or cursor.take(r"(?:and )?(?:(?:cont|work|proceed|rep|so on|and so on|keep on|go on)(?: (?:in|to|on|dec|inc|rep|work|as|these|row|<\d>))* ?(?:(?:in|as) (?:this|same|that)(?: (?:manner|way))?|thus|asbefore|dec|so|in foll)|and on|in this (?:manner|way)|so on|cont to dec|cont dec)")
     if match is None:
         return None
     change, found, every, last = 0, Goal(), None, Ending()

@@ -32,6 +32,8 @@ def run(cursor: Cursor, depth: int = 0) -> Run:
     found = _Open()
     while not cursor.done and depth < DEEPEST:
         before = cursor.pos
+        if found.items and cursor.see(r"(?:in )?rib(?:bing)?(?= [.;:]|$| for| until)"):
+            break
         if found.items or found.stars:
             while cursor.take(BETWEEN):
                 pass
@@ -96,7 +98,7 @@ def _repeat(cursor: Cursor, found: _Open, depth: int) -> bool:
     """Read 'repeat from * …' and fold what it repeats."""
     since = cursor.pos
     match = cursor.take(r"(?:and )?rep(?: (?:pattern|patt|these st))? (?:from|between|fr)(?: (?P<which>last|<1>th|<2>th))? (?:\*(?: \*)?(?: 's| s)?)(?: (?:to|and) \*(?: \*)?)?") or (
-        cursor.take(r"(?:and )?rep(?: from)?(?= (?:to end|across|around|to last|all around|all rnd)| [.,;]|$)")
+        cursor.take(r"(?:and )?rep(?: from)?(?= (?:to end|across|around|to last|all around|all rnd)| [.,;]|$)|(?=(?:all rnd|all around|all along)(?: [.,;]|$))")
     )  # fmt: skip
     if match is None:
         return False

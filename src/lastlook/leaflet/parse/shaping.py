@@ -54,7 +54,8 @@ def shape(cursor: Cursor, before: list[Step]) -> Step | None:
     if timed:
         found = replace(found, cadences=(timed,))
     found = _modifiers(cursor, found)
-    if not (found.edge or found.cadences or found.to or same_time):
+    grows = cursor.see(r",? ?(?:(?:work|having|k|with|p|always|knitting) )*{N} (?:st )?(?:more|less|fewer)")
+    if grows or not (found.edge or found.cadences or found.to or same_time):
         cursor.pos = since
         return None
     return replace(found, span=cursor.span(since))

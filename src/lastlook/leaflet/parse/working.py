@@ -14,7 +14,7 @@ NAMED = {
     "rib": "rib", "patt": "pattern", "plain": "garter",
 }  # fmt: skip
 VERB = (
-    r"(?:and )?(?:(?:cont|work|keep|keeping|proceed|go on|in foll)(?: (?:on|to|along))*(?: (?:work|k|p|rib|knitting))?|"
+    r"(?:and )?(?:(?:cont|work|keep|keeping|proceed|go on|in foll)(?: (?:on|to|along))*(?: (?:work|k|p|rib|knitting)(?! <))?|"
     r"(?:k|p)(?: k)?(?= (?:even|in|for|until|every|each|{N} (?:inch|row|rnd|ridge|more|cm)|k\b|plain|straight|round|rnd|around|alt|to (?:meas|length)|as))|"
     r"rib(?= (?:for|until|even|{N} (?:inch|row|rnd|more)|as|in|to))|rep(?= patt)|keep patt)"
 )
@@ -36,7 +36,7 @@ def work_on(cursor: Cursor, before: list[Step]) -> Step | None:
     text = verb.group() if verb else ""
     found = WorkOn(structure=_of_verb(text))
     evidence = bool(found.structure)
-    if not verb and not cursor.see(r"(?:in )?(?:stst|garter|moss|revstst|rib)\b(?! (?:{N}|st {N}))"):
+    if not verb and not cursor.see(r"(?:in )?(?:stst|garter|moss|revstst|rib)\b(?! (?:{N}|st {N}))|of (?:k|p|\(|stst|rib|garter|moss)\b"):
         return None
     for _ in range(12):
         more = _modified(cursor, found)
@@ -149,6 +149,7 @@ def run_on(cursor: Cursor, items: Run, since: int) -> Step | None:
     start = cursor.pos
     cursor.take(r"and") if cursor.see(r"and rep") else None
     ribbed = cursor.take(r",? ?(?:in |of )?(?:alt )?rib(?:bing)?(?: patt| st)?|,? ?alt(?= for)")
+    cursor.take(r",(?= for {N})")
     far = goal(cursor) if cursor.see(r",? ?(?:for|until|to (?:meas|depth|length)|{N} (?:inch|cm)|(?:for )?{N} row)") else None
     if far is None and not ribbed:
         cursor.pos = start
