@@ -4,8 +4,18 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from lastlook.finding import SourceText
-from lastlook.knit.reading import LeafletReading
+from lastlook import leaflet as paper
+from lastlook.finding import Finding, SourceText, Span
+from lastlook.knit import tell
+from lastlook.knit.assemble import Plan, plan
+from lastlook.knit.choose import Choice, Outcome, Reader, decide
+from lastlook.knit.correct import Corrected, corrected
+from lastlook.knit.mend import mends
+from lastlook.knit.prove import finished
+from lastlook.knit.reading import ADDS_UP, DOES_NOT, NEEDS_ANSWER, NOT_KNOWN, LeafletReading, SizeReading
+from lastlook.leaflet import Leaflet
+from lastlook.leaflet import instruction as say
+from lastlook.piece import Meets
 from lastlook.quantity import Gauge
 
 
@@ -21,4 +31,99 @@ def read(
 
     `gauge` is the wearer's own, `choices` the readings she chose, `corrections` those that she accepted.
     """
-    return LeafletReading(SourceText(text), None, (), None, 0, 0, (), {}, ())
+    fixed = corrected(text, corrections or {})
+    leaflet = paper.read(fixed.text)
+    made = plan(leaflet)
+    reader = Reader(leaflet, made, gauge or leaflet.gauge)
+    outcomes, decided = decide(reader, choices or {})
+    unread = _unread(leaflet, made, outcomes)
+    attempts, seam_attempts = mends(reader, outcomes, decided)
+    names = leaflet.sizes
+    troubles = [
+        (names[n], one)
+        for n, outcome in enumerate(outcomes)
+        for hands in outcome.pieces.values()
+        for one in hands.troubles
+        if not one.follows
+    ]
+    findings = tell.of_troubles(troubles, names, leaflet.source, attempts)
+    spans = {hands.name: hands.span for hands in outcomes[0].pieces.values()} if outcomes else {}
+    findings += tell.of_seams({names[n]: one.seams for n, one in enumerate(outcomes)}, _worn(spans), seam_attempts)
+    findings += tell.of_choices(decided)
+    findings += tell.of_whole(leaflet, unread, outcomes)
+    inside = _inside(made, unread)
+    shown = {
+        name: _size(name, outcomes[n], reader.gauge, decided, inside)
+        for n, name in enumerate(names)
+        if size in (None, name)
+    }
+    findings += _unknown_size(size, names)
+    steps = [step for part in leaflet.parts for step in part.steps]
+    result = LeafletReading(
+        SourceText(text), leaflet.title, names, leaflet.gauge, len(steps), len(steps) - len(unread),
+        tuple(unread), shown, tuple(sorted(findings, key=_order)),
+    )  # fmt: skip
+    return fixed.back(result)
+
+
+def _order(one: Finding) -> tuple[int, int]:
+    rank = {"proven": 0, "unknown": 1, "doubtful": 2, "note": 3}[one.certainty.value]
+    return (0 if one.asks else rank), one.where.span.start if one.where.span else -1
+
+
+def _worn(spans: dict[str, Span]) -> dict[str, Span]:
+    sleeve = spans.get("Sleeve")
+    return {**spans, "Left sleeve": sleeve, "Right sleeve": sleeve} if sleeve else spans
+
+
+def _unread(leaflet: Leaflet, made: Plan, outcomes: list[Outcome]) -> list[Span]:
+    """Return the steps that neither entered a worked chain nor are known to instruct nothing."""
+    worked = {span for outcome in outcomes for hands in outcome.pieces.values() for span in hands.worked} | made.told
+    out = []
+    for part in leaflet.parts:
+        for step in part.steps:
+            if isinstance(step, say.Nothing) or step.span in worked:
+                continue
+            out.append(step.span)
+    return out
+
+
+def _inside(made: Plan, unread: list[Span]) -> bool:
+    """Whether something inside a piece was not understood."""
+    spans = {step.span for task in made.tasks for step in task.steps}
+    return any(span in spans for span in unread)
+
+
+def _size(name: str, outcome: Outcome, gauge: Gauge | None, decided: list[Choice], unread: bool) -> SizeReading:
+    pieces = tuple(piece for hands in outcome.pieces.values() for piece in finished(hands, gauge))
+    wrong = any(hands.troubles for hands in outcome.pieces.values()) or any(
+        seam.meets is Meets.NO for seam in outcome.seams
+    )
+    if wrong:
+        verdict = DOES_NOT
+    elif any(one.asked for one in decided):
+        verdict = NEEDS_ANSWER
+    elif not pieces or unread:
+        verdict = NOT_KNOWN
+    else:
+        verdict = ADDS_UP
+    return SizeReading(name, verdict, pieces, outcome.seams)
+
+
+def _unknown_size(size: str | None, names: tuple[str, ...]) -> list[Finding]:
+    if size is None or size in names:
+        return []
+    from lastlook.finding import Certainty
+
+    return [
+        Finding(
+            "size-not-there",
+            Certainty.PROVEN,
+            f"The leaflet has no size {size}.",
+            f"It is printed for {', '.join(names)}.",
+            f"Ask for one of {', '.join(names)}.",
+        )
+    ]
+
+
+__all__ = ["Corrected", "read"]

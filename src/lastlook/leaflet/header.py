@@ -12,10 +12,14 @@ from lastlook.leaflet.tokens import number
 from lastlook.leaflet.vocabulary import Vocabulary
 
 _VALUE = r"\d+(?:[ -]\d+/\d+|\.\d+|[½¼¾⅓⅔⅛])?"
-_LIST = re.compile(rf"(?P<first>{_VALUE})\s*[\"”]?\s*[(\[]\s*(?P<more>(?:{_VALUE}\s*[\"”]?\s*(?:[,;/–-]|and|\s)\s*)*{_VALUE})\s*[\"”]?\s*[)\]]")
+_LIST = re.compile(
+    rf"(?P<first>{_VALUE})\s*[\"”]?\s*[(\[]\s*(?P<more>(?:{_VALUE}\s*[\"”]?\s*(?:[,;/–-]|and|\s)\s*)*{_VALUE})\s*[\"”]?\s*[)\]]"
+)
 _PLAIN = re.compile(rf"(?P<all>{_VALUE}(?:\s*(?:,|-|;|/|and|,\s*and|or|to fit)\s*{_VALUE})+)")
 _NAMES = r"(?:x-?small|small|medium|large|x-?large|extra[- ]large|average|petite|women'?s(?: size)?|men'?s(?: size)?|ladies'?(?: size)?|child'?s(?: size)?|s|m|l|xl|\d+ (?:months|mos\.?|years?|yrs?\.?))"
-_NAMED = re.compile(rf"\b(?P<first>{_NAMES})\s*[,]?\s*(?P<rest>(?:[(\[]?\s*(?:,|-|;|and|&|\s)*\s*(?:the )?{_NAMES}[^a-z0-9]*)+)", re.I)
+_NAMED = re.compile(
+    rf"\b(?P<first>{_NAMES})\s*[,]?\s*(?P<rest>(?:[(\[]?\s*(?:,|-|;|and|&|\s)*\s*(?:the )?{_NAMES}[^a-z0-9]*)+)", re.I
+)
 MOST_SIZES = 12
 
 
@@ -23,7 +27,9 @@ def title(text: str, found: list[Head]) -> str | None:
     """Return the title: the first line that is no number, with the line under it where that belongs to it."""
     stop = next((head.span.start for head in found[1:] if head.kind not in ("other", "title", "note")), len(text))
     lines = [line.strip() for line in text[:stop].splitlines()]
-    skip = re.compile(r"(?i)^(?:leaflet|book|no\.|page|series|price|illustrated|continued)\b|knitted for|\bwools? +leaflet|leaflet no|\bno\. ?\d+\s*$|^\W*$")
+    skip = re.compile(
+        r"(?i)^(?:leaflet|book|no\.|page|series|price|illustrated|continued)\b|knitted for|\bwools? +leaflet|leaflet no|\bno\. ?\d+\s*$|^\W*$"
+    )
     kept = [(spot, line) for spot, line in enumerate(lines) if line and not skip.search(line)]
     if not kept:
         return None
@@ -34,13 +40,17 @@ def title(text: str, found: list[Head]) -> str | None:
     after = lines[spot + 1] if spot + 1 < len(lines) else ""
     joined = re.sub(r"\s*(?:--+|—)\s*", ", ", name)
     if after and len(after) < 70 and not re.search(r"(?i)\bsizes?\b|to fit|\bcast on\b|\d.*[(\[]", after):
-        return f"{joined}, {after[0].lower() + after[1:] if after[:2].istitle() and after.split()[0].lower() in ('a', 'the', 'an', 'raglan', 'short') else after}".rstrip(".")
+        return f"{joined}, {after[0].lower() + after[1:] if after[:2].istitle() and after.split()[0].lower() in ('a', 'the', 'an', 'raglan', 'short') else after}".rstrip(
+            "."
+        )
     return joined
 
 
 def sizes(text: str, found: list[Head]) -> tuple[str, ...]:
     """Return the sizes as the leaflet names them; empty where it names none."""
-    stop = next((head.span.start for head in found if head.kind in ("piece", "pattern", "section", "crochet")), len(text))
+    stop = next(
+        (head.span.start for head in found if head.kind in ("piece", "pattern", "section", "crochet")), len(text)
+    )
     front = text[: min(max(stop, 200), 4000)]
     return _changes(front) or _after_word(front) or _named(front) or ()
 
@@ -111,7 +121,12 @@ def gauge(text: str, found: list[Head], words: Vocabulary) -> tuple[float, float
     """
     spots = [head.span.start for head in found if head.kind == "gauge"]
     spots += [match.start() for match in re.finditer(r"(?i)\b(?:gauge|tension|scale)\b", text)]
-    spots += [match.start() for match in re.finditer(r"(?i)\d+ (?:sts?|stitches)\b[^.]{0,30}(?:=|equal|to|make|measure)\s*(?:an|one|1|2|two)\s*in", text)][:2]
+    spots += [
+        match.start()
+        for match in re.finditer(
+            r"(?i)\d+ (?:sts?|stitches)\b[^.]{0,30}(?:=|equal|to|make|measure)\s*(?:an|one|1|2|two)\s*in", text
+        )
+    ][:2]
     for spot in spots:
         plain = canon(text, spot, min(len(text), spot + 400), words, 0).text
         stitches = _ratio(plain, r"st")
@@ -122,11 +137,19 @@ def gauge(text: str, found: list[Head], words: Vocabulary) -> tuple[float, float
 
 def _ratio(plain: str, what: str) -> float | None:
     equals = r"(?: (?:in \w+|of \w+|in stst|over stst|use no <\d+> needle|stst|rib))?(?: ?,)? ?(?:=|to|equal|make|meas|should meas|over|in|per|approx|about)+(?: (?:=|about|to))? "
-    match = re.search(rf"<(?P<n>[\d.]+)(?:\|[^>]*)?> {what}(?: (?:and|,|;|or|x|by) <(?P<r>[\d.]+)> (?:row|rnd))?{equals}(?:(?:<(?P<d>[\d.]+)>) )?(?P<u>inch|cm|in\b)", plain)
+    match = re.search(
+        rf"<(?P<n>[\d.]+)(?:\|[^>]*)?> {what}(?: (?:and|,|;|or|x|by) <(?P<r>[\d.]+)> (?:row|rnd))?{equals}(?:(?:<(?P<d>[\d.]+)>) )?(?P<u>inch|cm|in\b)",
+        plain,
+    )
     if match is None and what != "st":
-        match = re.search(rf"st (?:and|,|;|by|x) <(?P<n>[\d.]+)> {what}{equals}(?:<(?P<d>[\d.]+)> )?(?P<u>inch|cm|in\b)", plain)
+        match = re.search(
+            rf"st (?:and|,|;|by|x) <(?P<n>[\d.]+)> {what}{equals}(?:<(?P<d>[\d.]+)> )?(?P<u>inch|cm|in\b)", plain
+        )
     if match is None:
-        reverse = re.search(rf"<(?P<d>[\d.]+)> (?P<u>inch|cm)(?: square)? ?(?:=|over|to|:)? ?(?:<[\d.]+> st (?:and|,|by) )?<(?P<n>[\d.]+)> {what}", plain)
+        reverse = re.search(
+            rf"<(?P<d>[\d.]+)> (?P<u>inch|cm)(?: square)? ?(?:=|over|to|:)? ?(?:<[\d.]+> st (?:and|,|by) )?<(?P<n>[\d.]+)> {what}",
+            plain,
+        )
         match = reverse
     if match is None:
         return None
@@ -137,7 +160,10 @@ def _ratio(plain: str, what: str) -> float | None:
 
 def buttons(text: str, found: list[Head]) -> int | None:
     """Return how many buttons the materials name."""
-    match = re.search(r"(?i)\b(\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|twelve) (?:small |large |pearl |matching |flat )?buttons\b", text)
+    match = re.search(
+        r"(?i)\b(\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|twelve) (?:small |large |pearl |matching |flat )?buttons\b",
+        text,
+    )
     if not match:
         return None
     words = ["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"]
@@ -152,7 +178,10 @@ def own_words(text: str, found: list[Head], words: Vocabulary) -> dict[str, str]
         if head.kind != "legend":
             continue
         body = text[head.body.start : head.body.end]
-        for match in re.finditer(r"\b([A-Za-z]{1,5})\.?\s*(?:,|=|—|–|--|-|\bfor\b|means|signifies)\s*([a-z]+(?: [a-z]+)?)\s*(?=[;,.\n]|$)", body):
+        for match in re.finditer(
+            r"\b([A-Za-z]{1,5})\.?\s*(?:,|=|—|–|--|-|\bfor\b|means|signifies)\s*([a-z]+(?: [a-z]+)?)\s*(?=[;,.\n]|$)",
+            body,
+        ):
             short, meaning = match.group(1).lower(), match.group(2).lower()
             known = words.words.get(meaning.split()[0]) if len(meaning.split()) == 1 else None
             if known and words.word(short) != known and short not in ("a", "the", "in", "and", "to"):

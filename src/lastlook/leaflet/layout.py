@@ -81,7 +81,11 @@ def _head(line: str, blank: bool) -> tuple[int, int, str, str] | None:
     whole = bare.rstrip(".:-—– ")
     if len(whole) <= 60 and re.search(r"[A-Za-z]{2}", whole):
         kind = kind_of(whole)
-        alone = _is_capitals(whole) or (bare[:1].isupper() and kind in ("piece", "finishing", "gauge", "materials", "legend", "crochet", "sizes") and blank)
+        alone = _is_capitals(whole) or (
+            bare[:1].isupper()
+            and kind in ("piece", "finishing", "gauge", "materials", "legend", "crochet", "sizes")
+            and blank
+        )
         if alone and kind and not re.match(r"^\S+ (?:row|round)s?\b", whole, re.I):
             return start, start + len(bare), whole, kind
     match = _RUN_IN.match(line)
@@ -92,7 +96,9 @@ def _head(line: str, blank: bool) -> tuple[int, int, str, str] | None:
     if not kind or (_ROWISH.search(re.sub(r"\(.*?\)", "", name)) and kind not in ("note", "pattern")):
         return None
     capitals = _is_capitals(name)
-    if match["sep"].strip() == "." and not (capitals or (kind in ("piece", "finishing", "gauge", "materials", "sizes", "legend") and len(name.split()) <= 3)):
+    if match["sep"].strip() == "." and not (
+        capitals or (kind in ("piece", "finishing", "gauge", "materials", "sizes", "legend") and len(name.split()) <= 3)
+    ):
         return None
     if not capitals and kind == "other":
         return None

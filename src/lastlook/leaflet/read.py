@@ -36,7 +36,13 @@ def read(text: str, *, corrections: dict[str, str] | None = None) -> Leaflet:
         if match
     )  # fmt: skip
     return Leaflet(
-        SourceText(text), header.title(text, found), names, measure, header.buttons(text, found), tuple(parts), multiples
+        SourceText(text),
+        header.title(text, found),
+        names,
+        measure,
+        header.buttons(text, found),
+        tuple(parts),
+        multiples,
     )
 
 

@@ -9,10 +9,11 @@ from __future__ import annotations
 
 import re
 import unicodedata
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from lastlook.finding import Span
-from lastlook.leaflet.repair_words import confused, split, understands
+from lastlook.leaflet.repair_words import allowed, confused, split, understands
 
 
 @dataclass(frozen=True)
@@ -72,8 +73,10 @@ _ROOMY = re.compile(r"([：；，。！、])(?=[A-Za-z\d(（])|(?<=[A-Za-z\d])(�
 _ALIKE = str.maketrans({"。": ".", "、": ",", "＊": "*"})
 
 
-def repair(text: str) -> Repaired:
+def repair(text: str, may_be: Mapping[int, str] | None = None) -> Repaired:
     """Return the text with what the trade's words can put right.
+
+    `may_be` holds, for an offset, the letters that the picture shows less likely there, the likeliest first.
 
     >>> repair("KI, pl, slipamarker; l2 mds.").text
     'K1, p1, slip a marker; 12 rnds.'
@@ -83,6 +86,8 @@ def repair(text: str) -> Repaired:
         if _BROKEN_BEFORE.search(text[: match.start()][-4:]) or _BROKEN_AFTER.match(text, match.end() - 1):
             continue
         now, whys, number = _mended(match.group(), text[: match.start()][-24:], text[match.end() : match.end() + 24])
+        if now == match.group() and may_be:
+            now, whys = _seen_otherwise(match.group(), [may_be.get(spot, "") for spot in range(*match.span())])
         if now != match.group():
             found.append(Repair(Span(match.start(), match.end()), match.group(), now, "; ".join(whys), number))
     out, spot = [], 0
@@ -117,6 +122,15 @@ def _mended(chunk: str, before: str, after: str) -> tuple[str, list[str], bool]:
         whys += [why] if why else []
         number = number or makes
     return " ".join(out), whys, number
+
+
+def _seen_otherwise(chunk: str, may_be: list[str]) -> tuple[str, list[str]]:
+    """Take an unknown word for a known one that its picture allows; words with figures in them are left alone."""
+    head, core, tail = _CORE.match(chunk).groups()  # type: ignore[union-attr]
+    if not core.replace("ç", "c").isalpha() or understands(core):
+        return chunk, []
+    made = allowed(core, may_be[len(head) : len(head) + len(core)])
+    return (f"{head}{made}{tail}", ["the picture allows it, and the trade knows it"]) if made else (chunk, [])
 
 
 def _narrow(chunk: str) -> str:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from functools import cache
 from importlib import resources
 from itertools import pairwise
@@ -28,6 +29,7 @@ LOOK_ALIKE = (
 )
 """What an eye or an engine takes for another: what it saw, what was printed."""
 SHORTEST_PART = 2
+MOST_TRIED = 40
 LONGEST = 40
 
 
@@ -53,10 +55,31 @@ def understands(core: str) -> bool:
 
 def confused(core: str) -> str | None:
     """Return the one known word that differs from this one by signs that look alike, None where none or several do."""
-    if not 2 <= len(core) <= LONGEST or (len(core) < 3 and core.isalpha()):
+    if not 2 <= len(core) <= LONGEST:
         return None
-    found = sorted(made for made in _changed(core) if made.lower() in known())
+    few = len(core) < 3 and core.isalpha()
+    found = sorted(made for made in _changed(core) if made.lower() in known() and not (few and len(made) <= len(core)))
     return found[-1] if len({made.lower() for made in found}) == 1 else None
+
+
+def allowed(core: str, may_be: Sequence[str]) -> str | None:
+    """Return the known word that the picture allows too; `may_be` holds each sign's other letters, likeliest first."""
+    first = (core[:spot] + other + core[spot + 1 :] for spot, others in enumerate(may_be) for other in others)
+    made = list(dict.fromkeys(first))[:MOST_TRIED]
+    for word in made:
+        if is_known(word):
+            return word
+    for word in made:
+        twice = (word[:spot] + other + word[spot + 1 :] for spot, others in enumerate(may_be) for other in others)
+        found = next((one for one in twice if len(one) > 3 and is_known(one)), None)
+        if found:
+            return found
+    return None
+
+
+def is_known(word: str) -> bool:
+    """Whether a word stands in the list as it is, a stop or comma behind it apart."""
+    return len(word) > 1 and word.rstrip(",.;:").lower() in known()
 
 
 def _changed(core: str) -> set[str]:

@@ -65,7 +65,11 @@ def _one(cursor: Cursor, out: list[Step], fresh: bool) -> list[Step]:
 
 
 def _starts_label(cursor: Cursor) -> bool:
-    return bool(cursor.see(r"(?:on |in |work )?(?:row|rnd|next|<\d+>th|dec|buttonhole|foll|<\d+>(?= (?:\.|row|rnd|,|and|to|-))|inc|set|cable|last|beg|first)"))
+    return bool(
+        cursor.see(
+            r"(?:on |in |work )?(?:row|rnd|next|<\d+>th|dec|buttonhole|foll|<\d+>(?= (?:\.|row|rnd|,|and|to|-))|inc|set|cable|last|beg|first)"
+        )
+    )
 
 
 def _crocheted(cursor: Cursor, out: list[Step]) -> list[Step]:

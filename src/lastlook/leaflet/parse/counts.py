@@ -25,7 +25,11 @@ def printed(cursor: Cursor, before: list[Step]) -> Step | None:
 
 
 def _bracketed(cursor: Cursor) -> Printed | None:
-    match = cursor.take(r"(?:,|--|\.|:)? ?\( (?:there (?:are|is|be) |you (?:should )?(?:now )?having |having |leave |= |total |making |about )*(?P<n>{N}) (?P<w>st|row|rnd|sc|dc|loops)(?: now)?" + AFTER + r" ?\.? ?\)")
+    match = cursor.take(
+        r"(?:,|--|\.|:)? ?\( (?:there (?:are|is|be) |you (?:should )?(?:now )?having |having |leave |= |total |making |about )*(?P<n>{N}) (?P<w>st|row|rnd|sc|dc|loops)(?: now)?"
+        + AFTER
+        + r" ?\.? ?\)"
+    )
     if match is None:
         return None
     return _of(match.group(), Printed(figure(match) or ONE))
@@ -37,7 +41,9 @@ def _said(cursor: Cursor) -> Printed | None:
         r"(?P<n>{N})(?: (?P<w>st|row|rnd|loops|sc|patt))?" + AFTER + r"(?=(?: [,;.()]| and|--| --|$))"
     )  # fmt: skip
     if match is None:
-        left = cursor.take(r"when (?P<n>{N}) st (?:(?:should|will|must|ought to|are|be) ?)*{LEFT}?(?: (?:on needle|in-all))?(?=(?: [,;.()]| --|$))")
+        left = cursor.take(
+            r"when (?P<n>{N}) st (?:(?:should|will|must|ought to|are|be) ?)*{LEFT}?(?: (?:on needle|in-all))?(?=(?: [,;.()]| --|$))"
+        )
         return Printed(figure(left) or ONE) if left else None
     if match["w"] is None and not any(word in match.group() for word in ("needle", "left", "rem", "in-all")):
         return None

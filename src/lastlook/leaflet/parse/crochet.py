@@ -43,7 +43,9 @@ def crochet(cursor: Cursor, before: list[Step]) -> list[Step] | None:
         return [count]
     label = row_label(cursor)
     cursor.take(r"(?:use|with) rs (?:of work )?(?:facing|toward you) ?,?")
-    lead = cursor.take(r"(?:and )?(?:join|attach) yarn(?: (?:at|in|to|on|lower|corner|of|right|left|front|edge|seam|side|underarm|neck|back|center|beg|use|sl|st|with))*(?: ?[,;:])?")
+    lead = cursor.take(
+        r"(?:and )?(?:join|attach) yarn(?: (?:at|in|to|on|lower|corner|of|right|left|front|edge|seam|side|underarm|neck|back|center|beg|use|sl|st|with))*(?: ?[,;:])?"
+    )
     items = _run(cursor)
     if items:
         return [Row(label, items, crochet=True, span=cursor.span(since))]
@@ -116,7 +118,9 @@ def remark(cursor: Cursor) -> Step | None:
     stop = cursor.text.find(" .", cursor.pos)
     cursor.pos = stop + 1 if stop >= 0 else len(cursor.text)
     words = cursor.text[since : cursor.pos]
-    if re.search(r"\b(?:motif|afghan|granny|shell|cluster|picot|flower|square)\b", words) or not re.search(r"\b(?:sc|dc|ch|tr|hdc)\b", words):
+    if re.search(r"\b(?:motif|afghan|granny|shell|cluster|picot|flower|square)\b", words) or not re.search(
+        r"\b(?:sc|dc|ch|tr|hdc)\b", words
+    ):
         return Nothing("making up", span=cursor.span(since))
     return Unread(span=cursor.span(since))
 

@@ -57,7 +57,9 @@ def _open(cursor: Cursor) -> Goal | None:
     match = cursor.take(
         r"(?:until|for|to) (?:(?:you (?:have|having)|it is|is|of|(?:work|piece|band|strip|border) is|a|as long as|sufficient|any) )*"
         r"(?:length|size) (?:is )?(?:desired|as desired)|until (?:you having |there is )?(?:sufficient|enough)(?: length)?|(?:until|to) (?:it is |band is |(?:work|piece|strip|border) is )?as long as desired"
-    ) or cursor.take(r"until (?:band|border|strip|it|piece|edging|work|collar)(?: ,? ?(?:when )?(?:stretched|st slightly|slightly stretched)(?: ,)?)? (?:fits?|is long enough|will (?:fit|reach|go)|reaches|is sufficient)(?: (?!end |and bo|bo )[a-z]+){0,14}")
+    ) or cursor.take(
+        r"until (?:band|border|strip|it|piece|edging|work|collar)(?: ,? ?(?:when )?(?:stretched|st slightly|slightly stretched)(?: ,)?)? (?:fits?|is long enough|will (?:fit|reach|go)|reaches|is sufficient)(?: (?!end |and bo|bo )[a-z]+){0,14}"
+    )
     return Goal(like="?", optional=True) if match else None
 
 
@@ -74,10 +76,22 @@ def _length(cursor: Cursor) -> Goal | None:
     )  # fmt: skip
     if match:
         return Goal(mm=mm_of(_n(match), match["u"]), place=_place(match["f"] or "", ""))
-    match = cursor.take(r"(?:until|to) (?:(?P<s>" + THING + r") (?:meas|is) )?(?:(?:length|depth|total|total length|meas) (?:of )?)?" + ABOUT + r"(?P<n>{N}) (?P<u>{L})" + FROM)
+    match = cursor.take(
+        r"(?:until|to) (?:(?P<s>"
+        + THING
+        + r") (?:meas|is) )?(?:(?:length|depth|total|total length|meas) (?:of )?)?"
+        + ABOUT
+        + r"(?P<n>{N}) (?P<u>{L})"
+        + FROM
+    )
     if match:
         return Goal(mm=mm_of(_n(match), match["u"]), place=_place(match["f"] or "", match["s"] or ""))
-    match = cursor.take(r"(?:for |over )?(?:a )?" + ABOUT + r"(?:another |further |depth of |length of |total of |additional )?(?P<n>{N}) (?P<u>{L})(?P<more> more)?(?: (?:deep|long|in-all|wide|in depth|in length))?(?: (?:in|of) (?:rib|stst))?" + FROM)
+    match = cursor.take(
+        r"(?:for |over )?(?:a )?"
+        + ABOUT
+        + r"(?:another |further |depth of |length of |total of |additional )?(?P<n>{N}) (?P<u>{L})(?P<more> more)?(?: (?:deep|long|in-all|wide|in depth|in length))?(?: (?:in|of) (?:rib|stst))?"
+        + FROM
+    )
     if match:
         place = _place(match["f"] or "", "") if match["f"] else "here"
         return Goal(mm=mm_of(_n(match), match["u"]), place=place)
@@ -135,12 +149,16 @@ def ending(cursor: Cursor) -> Ending | None:
         r" (?:(?P<row>p|k|ws|rs|<\d+>th|rib|patt|even|dec|inc|buttonhole)(?: (?:of|st|patt|rib))*(?: (?P<o>row|rnd|patt|side|rep))?(?: of work| of patt| (?:of )?ws| facing| row)*|(?P<e>front|neck|center|armhole|side|underarm|cuff|shoulder|inner|outer|toe|back)(?: front)?(?: edge)?)(?: \))?"
     )  # fmt: skip
     if match is None:
-        after = cursor.take(r"(?:[,] )?(?:so that )?(?:use )?(?P<r>rs|ws)(?: of work)? facing(?: (?:for|you|use) (?:next row|{N}|\w+))?")
+        after = cursor.take(
+            r"(?:[,] )?(?:so that )?(?:use )?(?P<r>rs|ws)(?: of work)? facing(?: (?:for|you|use) (?:next row|{N}|\w+))?"
+        )
         if after is None:
             return None
         return Ending(row="ws" if after["r"] == "rs" else "rs", span=cursor.span(since))
     edge = match["e"] or ""
-    extra = cursor.take(r"\( (?:at|on) (?P<e>front|neck|center|armhole|side) edge \)|at (?P<g>front|neck|center|armhole|side) edge")
+    extra = cursor.take(
+        r"\( (?:at|on) (?P<e>front|neck|center|armhole|side) edge \)|at (?P<g>front|neck|center|armhole|side) edge"
+    )
     row = match["row"] or ""
     if row in ("rib", "patt", "even", "dec", "inc", "buttonhole") or row.startswith("<"):
         row = _numbered(row)

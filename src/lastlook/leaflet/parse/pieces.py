@@ -27,24 +27,46 @@ def pieces(cursor: Cursor, before: list[Step]) -> Step | None:
 
 
 def _other_side(cursor: Cursor) -> Step | None:
-    if cursor.take(r"(?:and )?(?:(?:work|complete|finish|cont|k|make)(?: (?:off|it|this|alt|<2>th|rem|left|right|side|shoulder|st|neck|half|of|and|work|these|other|in|patt|front))* )(?:to correspond|same as|as|like|as for|same manner as|in same (?:way|manner) as|to correspond to|to correspond use|correspond)(?: (?:<1>th|first|alt|left|right|other))? ?(?:side|shoulder|half|one|side of neck|first|<1>th)(?: ?,? ?(?:but )?(?:rev|omit)(?: (?:all|shape|directions|the|neck|side|of)){0,4})?"):
+    if cursor.take(
+        r"(?:and )?(?:(?:work|complete|finish|cont|k|make)(?: (?:off|it|this|alt|<2>th|rem|left|right|side|shoulder|st|neck|half|of|and|work|these|other|in|patt|front))* )(?:to correspond|same as|as|like|as for|same manner as|in same (?:way|manner) as|to correspond to|to correspond use|correspond)(?: (?:<1>th|first|alt|left|right|other))? ?(?:side|shoulder|half|one|side of neck|first|<1>th)(?: ?,? ?(?:but )?(?:rev|omit)(?: (?:all|shape|directions|the|neck|side|of)){0,4})?"
+    ):
         return OtherSide()
-    if cursor.take(r"(?:and )?(?:(?:work|complete|finish) )?(?:the )?(?:alt|<2>th|rem|left|right|opposite) (?:side|shoulder|half|neck edge)(?: of (?:\w+ ?){1,3})?(?: (?:in|to|the|same|way|manner|exactly|is|work|as|<1>th|first|correspond|side|like|alike)){1,8}(?: ?,? ?rev(?: (?:all|shape|directions|the|of)){0,4})?"):
+    if cursor.take(
+        r"(?:and )?(?:(?:work|complete|finish) )?(?:the )?(?:alt|<2>th|rem|left|right|opposite) (?:side|shoulder|half|neck edge)(?: of (?:\w+ ?){1,3})?(?: (?:in|to|the|same|way|manner|exactly|is|work|as|<1>th|first|correspond|side|like|alike)){1,8}(?: ?,? ?rev(?: (?:all|shape|directions|the|of)){0,4})?"
+    ):
         return OtherSide()
-    if cursor.take(r"(?:and )?(?:complete|finish|work)(?: (?:to|as|alt|side|st|rem|these))* correspond(?: (?:to|use|side|alt|<1>th|first))*(?: ?,? ?rev (?:all )?shape)?(?= [,;.:]|$)"):
+    if cursor.take(
+        r"(?:and )?(?:complete|finish|work)(?: (?:to|as|alt|side|st|rem|these))* correspond(?: (?:to|use|side|alt|<1>th|first))*(?: ?,? ?rev (?:all )?shape)?(?= [,;.:]|$)"
+    ):
         return OtherSide()
-    if cursor.take(r"(?:and )?(?:finish|complete)(?: (?:same|alt|st|side))* as (?:<1>th|first)(?: (?:side|shoulder))?(?: ?,? ?(?:rev|but rev)(?: (?:all )?shape)?)?"):
+    if cursor.take(
+        r"(?:and )?(?:finish|complete)(?: (?:same|alt|st|side))* as (?:<1>th|first)(?: (?:side|shoulder))?(?: ?,? ?(?:rev|but rev)(?: (?:all )?shape)?)?"
+    ):
         return OtherSide()
     return None
 
 
 def _copy(cursor: Cursor) -> Step | None:
     since = cursor.pos
-    match = cursor.take(r"(?:and )?(?:work|make|k|cont|follow(?:ing)?|complete|finish|proceed|this piece is work|foll|co and work|rep|worked)(?: (?:directions|instructions|even|for|another|exactly|piece|on|work|it|the|front|this|side|right|left|sleeve|<2>th|rnd|a|alt|off|in|patt|and|st))* ?" + WORDS + r" (?P<p>" + PIECES + r")(?! (?:edge|st|needle|row))")
+    match = cursor.take(
+        r"(?:and )?(?:work|make|k|cont|follow(?:ing)?|complete|finish|proceed|this piece is work|foll|co and work|rep|worked)(?: (?:directions|instructions|even|for|another|exactly|piece|on|work|it|the|front|this|side|right|left|sleeve|<2>th|rnd|a|alt|off|in|patt|and|st))* ?"
+        + WORDS
+        + r" (?P<p>"
+        + PIECES
+        + r")(?! (?:edge|st|needle|row))"
+    )
     if match is None:
-        match = cursor.take(r"(?:exactly )?(?:same|like|as)(?: (?:as|for|given|of|directions))* (?P<p>" + PIECES + r")(?=(?: [,;.:]|$| until| to| rev| but| use))")
+        match = cursor.take(
+            r"(?:exactly )?(?:same|like|as)(?: (?:as|for|given|of|directions))* (?P<p>"
+            + PIECES
+            + r")(?=(?: [,;.:]|$| until| to| rev| but| use))"
+        )
     if match is None:
-        match = cursor.take(r"(?:work |make )?(?:to correspond|rev)(?: (?:to|use|all|directions|shape|of|for|in))* (?P<p>" + PIECES + r")")
+        match = cursor.take(
+            r"(?:work |make )?(?:to correspond|rev)(?: (?:to|use|all|directions|shape|of|for|in))* (?P<p>"
+            + PIECES
+            + r")"
+        )
     if match is None:
         return None
     mirrored = "correspond" in match.group() or "rev" in match.group().split()
@@ -52,10 +74,17 @@ def _copy(cursor: Cursor) -> Step | None:
     for _ in range(6):
         spot = cursor.pos
         cursor.take(r",|;|and|but|:")
-        if cursor.take(r"(?:but )?(?:rev|with|use)(?: (?:all|shape|the|shapings|position|of|directions|neck|armhole|shoulder|side|edges|end|row|border|opening|front|and|rev|every|patt|instructions)){1,9}") and "rev" in cursor.text[spot:cursor.pos]:
+        if (
+            cursor.take(
+                r"(?:but )?(?:rev|with|use)(?: (?:all|shape|the|shapings|position|of|directions|neck|armhole|shoulder|side|edges|end|row|border|opening|front|and|rev|every|patt|instructions)){1,9}"
+            )
+            and "rev" in cursor.text[spot : cursor.pos]
+        ):
             found = replace(found, mirrored=True)
             continue
-        until = cursor.take(r"(?:to|until|up to|as far as)(?: (?:beg of|start of|end of|you (?:come|get|reach) to|reach|complete|the))* (?P<t>armhole|shoulder|neck|raglan|underarm|rib|cuff|heel|shape|toe|thumb)(?: (?:shape|opening|is (?:work|complete|reached)|armhole|edge))?(?! meas)")
+        until = cursor.take(
+            r"(?:to|until|up to|as far as)(?: (?:beg of|start of|end of|you (?:come|get|reach) to|reach|complete|the))* (?P<t>armhole|shoulder|neck|raglan|underarm|rib|cuff|heel|shape|toe|thumb)(?: (?:shape|opening|is (?:work|complete|reached)|armhole|edge))?(?! meas)"
+        )
         if until:
             found = replace(found, until_section=until["t"])
             continue
@@ -81,7 +110,13 @@ def _part_like(cursor: Cursor) -> Step | None:
     since = cursor.pos
     same = cursor.take(r"(?:and )?sametime(?: ,)?")
     cursor.take(r"(?:and )?when front meas same as back ,?")
-    match = cursor.take(r"(?:to )?(?:and )?(?:shape|work|complete|cont|make|bo|dec for|finish|cont to shape)(?: (?:dec|shape|at|the|for|of|all|edge|st|left|right))* (?P<s>raglan|armhole|shoulder|neck|cap|top|collar|waist)(?: (?:shape|edge|dec|and (?:shoulder|neck)|only))* " + WORDS + r" (?P<p>" + PIECES + r")(?: to correspond)?")
+    match = cursor.take(
+        r"(?:to )?(?:and )?(?:shape|work|complete|cont|make|bo|dec for|finish|cont to shape)(?: (?:dec|shape|at|the|for|of|all|edge|st|left|right))* (?P<s>raglan|armhole|shoulder|neck|cap|top|collar|waist)(?: (?:shape|edge|dec|and (?:shoulder|neck)|only))* "
+        + WORDS
+        + r" (?P<p>"
+        + PIECES
+        + r")(?: to correspond)?"
+    )
     if match is None:
         cursor.pos = since
         return None
@@ -89,40 +124,56 @@ def _part_like(cursor: Cursor) -> Step | None:
 
 
 def _section(cursor: Cursor, before: list[Step]) -> Step | None:
-    match = cursor.take(r"(?:to )?(?:(?:next )?(?:shape|divide) (?:for )?)(?:(?:left|right|beg|front|back|the|of|for|<1>th|<2>th|first|side|lower) )*(?P<s>" + PARTS + r")(?: (?:and (?:neck|armhole|shoulder|back|front|sleeve)|shape|edge|opening|of (?:neck|sleeve)|line|slope|opening|armhole))*(?: ?(?:as foll|and work as foll))?(?: ?(?:: ?-|:|\. ?--|\. ?-|--|\.|,|-|$)|(?= (?:bo|co|next row|dec|<1>th row|k|work|cont|keep|beg|at|on|to|with|use)\b))")
+    match = cursor.take(
+        r"(?:to )?(?:(?:next )?(?:shape|divide) (?:for )?)(?:(?:left|right|beg|front|back|the|of|for|<1>th|<2>th|first|side|lower) )*(?P<s>"
+        + PARTS
+        + r")(?: (?:and (?:neck|armhole|shoulder|back|front|sleeve)|shape|edge|opening|of (?:neck|sleeve)|line|slope|opening|armhole))*(?: ?(?:as foll|and work as foll))?(?: ?(?:: ?-|:|\. ?--|\. ?-|--|\.|,|-|$)|(?= (?:bo|co|next row|dec|<1>th row|k|work|cont|keep|beg|at|on|to|with|use)\b))"
+    )
     if match:
         return Section(match["s"])
     match = cursor.take(r"(?:left |right |for |front |back )?(?P<s>" + PARTS + r")(?: shape)? (?:: ?-|:|\. ?--|--)")
     if match:
         return Section(match["s"])
-    match = cursor.take(r"(?:and )?(?:shape|beg|start|work)(?: (?:to|and|work|the|dec|beg|shape))* (?P<s>raglan|neck|armhole|shoulder|cap|crown|toe|heel)(?: (?:shape|edge|dec))*(?: ?(?:as foll|thus))(?: ?:)?")
+    match = cursor.take(
+        r"(?:and )?(?:shape|beg|start|work)(?: (?:to|and|work|the|dec|beg|shape))* (?P<s>raglan|neck|armhole|shoulder|cap|crown|toe|heel)(?: (?:shape|edge|dec))*(?: ?(?:as foll|thus))(?: ?:)?"
+    )
     if match:
         return Section(match["s"])
     return None
 
 
 def _apart(cursor: Cursor) -> Step | None:
-    if cursor.take(r"(?:and )?(?:cont |now )?(?:work(?: on)?|k)(?: (?:on|in|each|patt|even|stst))* (?:both|each|two|<2>|these <2>) (?:side|shoulder|set of st|half|st|front|part)s?(?: (?:of neck|of st|at (?:once|same x)|sametime|separately|tog|use separate (?:balls?|skeins?)(?: of yarn)?|at one time|simultaneously|at <1> x|alike|of (?:neck|work)))*"):
+    if cursor.take(
+        r"(?:and )?(?:cont |now )?(?:work(?: on)?|k)(?: (?:on|in|each|patt|even|stst))* (?:both|each|two|<2>|these <2>) (?:side|shoulder|set of st|half|st|front|part)s?(?: (?:of neck|of st|at (?:once|same x)|sametime|separately|tog|use separate (?:balls?|skeins?)(?: of yarn)?|at one time|simultaneously|at <1> x|alike|of (?:neck|work)))*"
+    ):
         return Apart()
     return None
 
 
 def _buttonholes(cursor: Cursor) -> Step | None:
-    match = cursor.take(r"(?:and )?(?:sametime )?,? ?(?:work|make|making|with|having|forming)(?: (?:more|<1>|first|a))? (?:(?P<n>{N}) )?(?:more )?buttonhole(?: (?:on|in|at|every|evenly|spaced))*")
+    match = cursor.take(
+        r"(?:and )?(?:sametime )?,? ?(?:work|make|making|with|having|forming)(?: (?:more|<1>|first|a))? (?:(?P<n>{N}) )?(?:more )?buttonhole(?: (?:on|in|at|every|evenly|spaced))*"
+    )
     if match is None:
         return None
     first = cursor.take(r"(?P<f>{N})th row(?: from (?:\w+ ?){1,3}?)?(?= and| ,)")
     every = cursor.take(r"(?:,|and)? ?(?:on |in )?(?:every )(?:foll )?(?P<e>{N})(?:th)? row")
-    total = cursor.take(r"until (?P<n>{N}) buttonhole(?: in-all)?(?: (?:having|have|been|are|were|in-all|is))*(?: (?:make|made|work|complete|completed|in-all))*")
+    total = cursor.take(
+        r"until (?P<n>{N}) buttonhole(?: in-all)?(?: (?:having|have|been|are|were|in-all|is))*(?: (?:make|made|work|complete|completed|in-all))*"
+    )
     n = figure(total) if total else (figure(match) if match["n"] else None)
     return Buttonholes(n, figure(first, "f") if first else None, figure(every, "e") if every else None)
 
 
 def _marker(cursor: Cursor) -> Step | None:
-    match = cursor.take(r"(?:and )?(?:place|placing|put|sl|tie|mark|marking|with)(?: (?:in|with|use))* (?:marker|marker of (?:\w+ ?){1,2}|st|colored yarn|yarn|contrast yarn|loop|end|thread|pin|row|each end|both ends)(?: (?:on|at|in|of|each|both|end|side|edge|row|needle|the|next|last|this|center|st|before|after|and|<[^>]*>|to|for|beg|marker|here|armhole|underarm|rnd|first|between|back|front|neck|<1>th|as|on back|use|to correspond|correspond|back to|pocket|sleeve|seam))*")
+    match = cursor.take(
+        r"(?:and )?(?:place|placing|put|sl|tie|mark|marking|with)(?: (?:in|with|use))* (?:marker|marker of (?:\w+ ?){1,2}|st|colored yarn|yarn|contrast yarn|loop|end|thread|pin|row|each end|both ends)(?: (?:on|at|in|of|each|both|end|side|edge|row|needle|the|next|last|this|center|st|before|after|and|<[^>]*>|to|for|beg|marker|here|armhole|underarm|rnd|first|between|back|front|neck|<1>th|as|on back|use|to correspond|correspond|back to|pocket|sleeve|seam))*"
+    )
     if match is None:
         return None
-    when = cursor.take(r"when (?:work|piece|it|back|front|sleeve)? ?meas (?P<n>{N}) (?P<u>inch|cm)(?: from (?:\w+ ?){1,2})?")
+    when = cursor.take(
+        r"when (?:work|piece|it|back|front|sleeve)? ?meas (?P<n>{N}) (?P<u>inch|cm)(?: from (?:\w+ ?){1,2})?"
+    )
     value = figure(when) if when else None
     return Marker(mm_of(value, when["u"]) if when and value else None)
 

@@ -15,9 +15,7 @@ YARNS = (
     r"(?:and |, )*(?:use|with|in|join|break|break off|attach|tie|tie in|join in|change to|drop|pick up|cut|carry|take|fasten off|pu)(?: (?:in|on|off|up|to|and|join|attach|double|<1>|<2>|strands? of|strand|of|alt|a|ball|end|length|the|second|new|contrast(?:ing)?|main|same|another|drop|more|leave|all|both|<\d+>th|ends?))*"
     r" (?:yarn|mc|cc|maincolor|color(?: [abcd])?|white|black|navy|gold|red|blue|green|grey|gray|pink|yellow|brown|natural|contrast|main|dark|light|background|w|b|a|c|d|wool)(?: (?:yarn|color|double|off|and|at|only|on|in|w|b|cc|mc|st|end|leave(?: .{1,20}? inch)?(?: end)?|for sewing|to (?:front|back)|neck|edge|sleeve|inner|outer|side|front|armhole|of|center|work|join|from|first|<1>th))*"
 )
-MANNERS = (
-    r"(?:and |, )*(?:(?:keeping|keep|being|taking|take|having|allow|beg(?:ing)? and end|always|being sure|be sure|be careful|making sure|work all|sl|inc|taking care|note|note that|n b|remember|while|whenever)(?: (?:\S+)){0,18}?)(?= [,;.:]| --|$)"
-)
+MANNERS = r"(?:and |, )*(?:(?:keeping|keep|being|taking|take|having|allow|beg(?:ing)? and end|always|being sure|be sure|be careful|making sure|work all|sl|inc|taking care|note|note that|n b|remember|while|whenever)(?: (?:\S+)){0,18}?)(?= [,;.:]| --|$)"
 SEWING = (
     r"(?:sew|knot|seam|press|block|steam|damp|pin|weave|stitch|fold|turn (?:up|under|in|back|hem|to (?:ws|inside))|hem|baste|tack|face|line|lace|wash|dry|stretch|crochet|fasten|overcast|whip|oversew|catch|finish|trim|"
     r"join (?:the )?(?:\w+ ){0,4}?(?:seam|edges?|shoulder|side|sleeve|band|raglan|underarm|collar|cap|back|end)|join (?:shoulder|side|sleeve|raglan|tog|underarm|both|two|right|left|neck)|set in|set (?:in )?sleeve|insert|attach|make (?:a |<1> |<2> )?(?:pompon|pompom|tassel|cord|fringe|twisted|buttonloop|loop|crochet)|work (?:buttonhole st|<\d+> row (?:of )?(?:sc|dc)|blanket)|"

@@ -51,7 +51,9 @@ def _row_after(cursor: Cursor, label: Label, since: int) -> list[Step]:
         whole = Work("p" if cursor.text[plain] == "p" else "k", None, reach="all")
         return [RowOf(label, (whole,), span=cursor.span(since))]
     cursor.pos = plain
-    cursor.take(r"(?:use (?:mc|cc|color|no|\w+ yarn|smaller|larger)(?: (?:\w+|<\d+>))?(?: needle)?|work as foll) ?[,:]? ?")
+    cursor.take(
+        r"(?:use (?:mc|cc|color|no|\w+ yarn|smaller|larger)(?: (?:\w+|<\d+>))?(?: needle)?|work as foll) ?[,:]? ?"
+    )
     items = run(cursor)
     if items:
         fabric = run_on(cursor, items, since)
@@ -84,11 +86,23 @@ def _label(cursor: Cursor) -> Label | None:
             cursor.pos = since
             return None
         return _numbered(match)
-    match = cursor.take(r"(?:and )?(?:on |in |work |beg |for )?(?:the )?(?P<k>next|foll|last|dec|inc|<\d>th dec|buttonhole|patt|set up|cable|joining|divid\w*|eyelet|beading|opening|turning|hem|fold|beg|each (?:alt|foll)|alt|every|picot|final|first|starting|<1>th inc) (?:(?P<r>{N}) )?(?P<w>row|rnd)(?: (?:of|after) (?:rib|patt))?(?P<dec> \( (?:dec|inc) (?:row|rnd) \))?" + SIDE + r"(?: ?(?:: ?-|:|\. ?--|--|\.|,|-))" )
+    match = cursor.take(
+        r"(?:and )?(?:on |in |work |beg |for )?(?:the )?(?P<k>next|foll|last|dec|inc|<\d>th dec|buttonhole|patt|set up|cable|joining|divid\w*|eyelet|beading|opening|turning|hem|fold|beg|each (?:alt|foll)|alt|every|picot|final|first|starting|<1>th inc) (?:(?P<r>{N}) )?(?P<w>row|rnd)(?: (?:of|after) (?:rib|patt))?(?P<dec> \( (?:dec|inc) (?:row|rnd) \))?"
+        + SIDE
+        + r"(?: ?(?:: ?-|:|\. ?--|--|\.|,|-))"
+    )
     if match:
         name = match["k"]
-        return Label((), rows=figure(match, "r") if match["r"] else None, side=_side(match["side"]), name=name, round=match["w"] == "rnd")
-    match = cursor.take(r"(?:(?:on|in) )?(?:next|foll|this|last) (?P<w>row|rnd)(?: ,)?(?= (?:k|p|work|bo|sl|\*|\(|rib|patt|moss|inc|m|yo|narrow|skip)\b| \*| \()")
+        return Label(
+            (),
+            rows=figure(match, "r") if match["r"] else None,
+            side=_side(match["side"]),
+            name=name,
+            round=match["w"] == "rnd",
+        )
+    match = cursor.take(
+        r"(?:(?:on|in) )?(?:next|foll|this|last) (?P<w>row|rnd)(?: ,)?(?= (?:k|p|work|bo|sl|\*|\(|rib|patt|moss|inc|m|yo|narrow|skip)\b| \*| \()"
+    )
     if match:
         return Label((), name="next", round=match["w"] == "rnd")
     match = cursor.take(r"(?P<n><\d+>) \.(?= (?:k|p|sl|\*|\(|narrow|n |o |over|yo|like|same|as|make|inc|bo|co))")
@@ -110,7 +124,9 @@ def _numbered(match: re.Match[str]) -> Label:
         else:
             numbers.append(part[0])
     every = match.groupdict().get("e") or match.groupdict().get("e2") or ""
-    every = {"odd": "alt", "even": "alt", "foll alt": "alt", "foll": "alt", "all": "alt", "every": "alt"}.get(every, every)
+    every = {"odd": "alt", "even": "alt", "foll alt": "alt", "foll": "alt", "all": "alt", "every": "alt"}.get(
+        every, every
+    )
     return Label(tuple(numbers), last_values, every=every, side=_side(match["side"]), round=match["k"] == "rnd")
 
 
@@ -123,7 +139,11 @@ def _side(text: str | None) -> str:
 
 
 def _reference(cursor: Cursor) -> tuple[int, ...]:
-    match = cursor.take(r"(?:work )?(?:(?:same|exactly|worked) )?(?:as|like|rep|same|work) (?:in |for |of )?(?:(?:row|rnd)s? )?(?P<m>" + MANY + r")(?: (?:row|rnd))?(?! (?:st|x|inch))(?: (?:of patt|row|again))*")
+    match = cursor.take(
+        r"(?:work )?(?:(?:same|exactly|worked) )?(?:as|like|rep|same|work) (?:in |for |of )?(?:(?:row|rnd)s? )?(?P<m>"
+        + MANY
+        + r")(?: (?:row|rnd))?(?! (?:st|x|inch))(?: (?:of patt|row|again))*"
+    )
     if match is None:
         return ()
     return _numbered_list(match["m"])
@@ -146,23 +166,43 @@ def repeats(cursor: Cursor, before: list[Step]) -> Step | None:
     match = cursor.take(
         r"(?:and )?(?:cont (?:to )?)?(?:work )?(?:rep|cont rep|work|alt|cont)(?: (?:in|to|by|of))?(?: (?:this|these|those|them|last|foll|above|<1>th|first|previous|both|all|same|rep))* (?:(?P<n>{N}) )?(?:(?:raglan|patt|dec|inc|shape|last|rib|lace|cable) )*(?P<w>row|rnd)(?! (?:<[^>]*>(?! (?:more )?x)|of (?:back|front)))"
     )  # fmt: skip
-    if match and ("rep" in match.group() or "these" in match.group() or "last" in match.group() or "alt" in match.group()):
+    if match and (
+        "rep" in match.group() or "these" in match.group() or "last" in match.group() or "alt" in match.group()
+    ):
         one = match["n"] is None
-        last = figure(match) if not one else (Figure((1.0,)) if re.search(r"(this|last) (?:\w+ )?(?:row|rnd)", match.group()) else None)
+        last = (
+            figure(match)
+            if not one
+            else (Figure((1.0,)) if re.search(r"(this|last) (?:\w+ )?(?:row|rnd)", match.group()) else None)
+        )
         return _how_often(cursor, RepeatRows(last), since)
     if match:
         cursor.pos = since
-    match = cursor.take(r"(?:and )?(?:rep|work|cont from|cont rep)(?: (?:from|in))? (?:(?:row|rnd)s? (?P<m>" + MANY + r")(?: (?:of|inclusive|incl|in) ?(?:patt)?)*|(?P<m2>" + MANY + r") (?:row|rnd)s?(?: inclusive)?|(?:from )?(?P<m3>" + MANY + r")(?: (?:row|rnd)s?)(?: inclusive)?)")
+    match = cursor.take(
+        r"(?:and )?(?:rep|work|cont from|cont rep)(?: (?:from|in))? (?:(?:row|rnd)s? (?P<m>"
+        + MANY
+        + r")(?: (?:of|inclusive|incl|in) ?(?:patt)?)*|(?P<m2>"
+        + MANY
+        + r") (?:row|rnd)s?(?: inclusive)?|(?:from )?(?P<m3>"
+        + MANY
+        + r")(?: (?:row|rnd)s?)(?: inclusive)?)"
+    )
     if match:
         numbers = _numbered_list(match["m"] or match["m2"] or match["m3"])
         return _how_often(cursor, RepeatRows(None, rows=numbers), since)
-    match = cursor.take(r"(?:and )?(?:work|rep)(?: <2>)? (?P<s>dec|raglan|inc|shape) row and (?:p|k|plain|next) row (?:of|as on|on|for) (?P<p>back|front)")
+    match = cursor.take(
+        r"(?:and )?(?:work|rep)(?: <2>)? (?P<s>dec|raglan|inc|shape) row and (?:p|k|plain|next) row (?:of|as on|on|for) (?P<p>back|front)"
+    )
     if match:
         return _how_often(cursor, RepeatRows(Figure((2.0,)), piece=match["p"], section="raglan"), since)
-    match = cursor.take(r"(?:and )?(?:these|above|last|foll) (?P<n>{N}) (?:row|rnd) (?:form|make|complete|are|comprise|constitute)s?(?: (?:[a-z]+|<1>)){1,3}(?= [.;,]|$)")
+    match = cursor.take(
+        r"(?:and )?(?:these|above|last|foll) (?P<n>{N}) (?:row|rnd) (?:form|make|complete|are|comprise|constitute)s?(?: (?:[a-z]+|<1>)){1,3}(?= [.;,]|$)"
+    )
     if match:
         return RepeatRows(figure(match), pattern=True, span=cursor.span(since))
-    match = cursor.take(r"(?:and )?(?:work|rep|use)(?: (?:in|as))?(?: (?:the|same))* (?:(?P<n>{N}) )?(?P<s>raglan|dec|shape|inc|patt)? ?row (?:of|as|on|for|same as)(?: (?:on|for))? (?P<p>back|front|left front|sleeve)")
+    match = cursor.take(
+        r"(?:and )?(?:work|rep|use)(?: (?:in|as))?(?: (?:the|same))* (?:(?P<n>{N}) )?(?P<s>raglan|dec|shape|inc|patt)? ?row (?:of|as|on|for|same as)(?: (?:on|for))? (?P<p>back|front|left front|sleeve)"
+    )
     if match:
         found = RepeatRows(figure(match) if match["n"] else None, piece=match["p"], section=match["s"] or "raglan")
         return _how_often(cursor, found, since)
@@ -174,17 +214,29 @@ def _how_often(cursor: Cursor, found: RepeatRows, since: int) -> Step:
     for _ in range(5):
         spot = cursor.pos
         cursor.take(r",|for|and(?= until)") if not cursor.see(r"for (?:{N}|about)") else None
-        if cursor.take(r"(?:for |to form |form |forms? |makes? |is )?(?:the )?patt(?:ern)?(?: (?:st|until|thruout|throughout))?(?= |$)") and not cursor.see(r"row"):
+        if cursor.take(
+            r"(?:for |to form |form |forms? |makes? |is )?(?:the )?patt(?:ern)?(?: (?:st|until|thruout|throughout))?(?= |$)"
+        ) and not cursor.see(r"row"):
             found = replace(found, pattern=True)
-            if cursor.text[:cursor.pos].rstrip().endswith("until"):
+            if cursor.text[: cursor.pos].rstrip().endswith("until"):
                 cursor.pos -= len("until ")
             continue
-        if cursor.take(r"alt|in (?:this|same|order|patt|rib|sequence|turn)(?: (?:way|manner|order))?|in order|inclusive|asbefore|thruout|all the way"):
+        if cursor.take(
+            r"alt|in (?:this|same|order|patt|rib|sequence|turn)(?: (?:way|manner|order))?|in order|inclusive|asbefore|thruout|all the way"
+        ):
             continue
-        match = cursor.take(r"(?:for )?(?P<n>{N}) (?:x more|more x|further x|x altogether|x in-all|x)(?: (?:more|in-all))?")
+        match = cursor.take(
+            r"(?:for )?(?P<n>{N}) (?:x more|more x|further x|x altogether|x in-all|x)(?: (?:more|in-all))?"
+        )
         if match:
             text = match.group()
-            count = "more" if "more" in text or "further" in text else "in all" if "in-all" in text or "altogether" in text else "unclear"
+            count = (
+                "more"
+                if "more" in text or "further" in text
+                else "in all"
+                if "in-all" in text or "altogether" in text
+                else "unclear"
+            )
             found = replace(found, goal=Goal(times=figure(match), count=count))
             continue
         far = goal(cursor)
@@ -205,13 +257,19 @@ def _how_often(cursor: Cursor, found: RepeatRows, since: int) -> Step:
 def progress(cursor: Cursor, before: list[Step]) -> Step | None:
     """Read 'continue in this manner, having 1 more st before dec on each row, until all sts have been worked'."""
     since = cursor.pos
-    match = cursor.take(r"(?:and )?cont (?:to )?(?:dec|inc)(?: <[^>]*>)?(?: st)?(?: in (?:this|same) (?:manner|way)| asbefore)?(?= (?:in |on )?(?:every|each)| ,)") or cursor.take(r"(?:and )?(?:(?:cont|work|proceed|rep|so on|and so on|keep on|go on)(?: (?:in|to|on|dec|inc|rep|work|as|these|row|<\d>))* ?(?:(?:in|as) (?:this|same|that)(?: (?:manner|way))?|thus|asbefore|dec|so|in foll)|and on|in this (?:manner|way)|so on|cont to dec|cont dec)")
+    match = cursor.take(
+        r"(?:and )?cont (?:to )?(?:dec|inc)(?: <[^>]*>)?(?: st)?(?: in (?:this|same) (?:manner|way)| asbefore)?(?= (?:in |on )?(?:every|each)| ,)"
+    ) or cursor.take(
+        r"(?:and )?(?:(?:cont|work|proceed|rep|so on|and so on|keep on|go on)(?: (?:in|to|on|dec|inc|rep|work|as|these|row|<\d>))* ?(?:(?:in|as) (?:this|same|that)(?: (?:manner|way))?|thus|asbefore|dec|so|in foll)|and on|in this (?:manner|way)|so on|cont to dec|cont dec)"
+    )
     if match is None:
         return None
     change, found, every, last = 0, Goal(), None, Ending()
     for _ in range(8):
         cursor.take(r",|;|and|:")
-        more = cursor.take(r"(?:work|having|k|with|always|p|making|taking|knitting|allow|there being)* ?(?:always )?(?P<n>{N}) (?:st )?(?P<d>more|less|fewer|extra)(?: st)?(?: (?:st|between|before|after|each|every|x|dec|inc|narrow|widen|row|rnd|on|in|of|at|the|end|side|k|group|time|alt|gap|turn|point))*")
+        more = cursor.take(
+            r"(?:work|having|k|with|always|p|making|taking|knitting|allow|there being)* ?(?:always )?(?P<n>{N}) (?:st )?(?P<d>more|less|fewer|extra)(?: st)?(?: (?:st|between|before|after|each|every|x|dec|inc|narrow|widen|row|rnd|on|in|of|at|the|end|side|k|group|time|alt|gap|turn|point))*"
+        )
         if more:
             change = (1 if more["d"] in ("more", "extra") else -1) * (figure(more) or Figure((1.0,))).whole(0)
             continue
@@ -220,7 +278,9 @@ def progress(cursor: Cursor, before: list[Step]) -> Step | None:
             order = cadence["o"] or ""
             every = Figure((float(order.strip("<>th")) if order[:1] == "<" else 2.0 if order else 1.0,))
             continue
-        if cursor.take(r"until all (?:the )?(?:side |heel )?st(?: (?:on|at|of) (?:\w+ ?){1,3}?)? (?:(?:having|have|are|been|has|is) ?)*(?:work|k|used|taken|taken in)(?: (?:in|off|up))?"):
+        if cursor.take(
+            r"until all (?:the )?(?:side |heel )?st(?: (?:on|at|of) (?:\w+ ?){1,3}?)? (?:(?:having|have|are|been|has|is) ?)*(?:work|k|used|taken|taken in)(?: (?:in|off|up))?"
+        ):
             found = Goal(until_what="all")
             continue
         if cursor.take(r"(?:dec|inc) (?:<1> st )?(?:in this (?:way|manner) )?"):

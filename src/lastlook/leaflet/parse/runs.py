@@ -148,7 +148,9 @@ def _extent(cursor: Cursor, group: Group, depth: int) -> Group:
         if match:
             group = replace(group, times=None, reach="last", rest=figure(match))
             continue
-        match = cursor.take(r"(?:, )?(?P<n>{N}) (?:x more|more x|more|further x|x altogether|x in-all|x)(?: (?P<all>in-all))?")
+        match = cursor.take(
+            r"(?:, )?(?P<n>{N}) (?:x more|more x|more|further x|x altogether|x in-all|x)(?: (?P<all>in-all))?"
+        )
         if match:
             text = match.group()
             count = "more" if "more" in text or "further" in text else "in all" if "in-all" in text else "unclear"
@@ -160,7 +162,9 @@ def _extent(cursor: Cursor, group: Group, depth: int) -> Group:
 
 def _ending(cursor: Cursor, group: Group, depth: int) -> Group:
     since = cursor.pos
-    match = cursor.take(r"(?:[,;.] )?(?:and )?end(?:s)?(?P<last> last (?:rep|patt|st))?(?: (?:use|with|in))?(?! (?:p|k) row| (?:on )?[rw]s)")
+    match = cursor.take(
+        r"(?:[,;.] )?(?:and )?end(?:s)?(?P<last> last (?:rep|patt|st))?(?: (?:use|with|in))?(?! (?:p|k) row| (?:on )?[rw]s)"
+    )
     if match is None:
         return group
     tail = run(cursor, depth + 1)

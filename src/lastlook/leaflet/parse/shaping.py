@@ -12,9 +12,7 @@ from lastlook.leaflet.parse.runs import run
 from lastlook.leaflet.sizelist import Figure
 
 TWO = Figure((2.0,))
-ACT = (
-    r"(?:and )?(?:at |on |keeping (?:\w+ ?){1,4}, )?(?:cont |still |cont work |work even |keep |cont use )?(?:in patt )?(?:to )?(?P<act>dec|inc|narrow|widen|(?:k|p|take|work) <2> (?:st )?tog(?: tbl)?(?= (?:(?:at|on|in) )?(?:the )?(?:each|both|every|beg|end|neck|armhole|front)\b(?! of row)))(?: (?:(?P<n>{N})(?! (?:row|rnd|x))|st|again))?(?: st| in-all)*"
-)
+ACT = r"(?:and )?(?:at |on |keeping (?:\w+ ?){1,4}, )?(?:cont |still |cont work |work even |keep |cont use )?(?:in patt )?(?:to )?(?P<act>dec|inc|narrow|widen|(?:k|p|take|work) <2> (?:st )?tog(?: tbl)?(?= (?:(?:at|on|in) )?(?:the )?(?:each|both|every|beg|end|neck|armhole|front)\b(?! of row)))(?: (?:(?P<n>{N})(?! (?:row|rnd|x))|st|again))?(?: st| in-all)*"
 EDGES: tuple[tuple[str, str], ...] = (
     (r"(?:at|in|on) (?:beg|end) of (?:each|every) needle", "needles"),
     (r"(?:at |on |in )?(?:each|both) (?:end|side|edge)(?: of)?(?: (?:needle|work|piece))?(?: edge)?(?! of (?:marker|center))", "both"),
@@ -28,9 +26,7 @@ EDGES: tuple[tuple[str, str], ...] = (
     (r"(?:in |on )?(?:the )?center(?: of)?(?: (?:st|row|needle))?", "center"),
 )  # fmt: skip
 ROW = r"(?:(?:k|p|rs|ws|patt|inc|dec) )?(?:row|rnd)"
-EVERY = (
-    r"(?:(?:on |in |at |of |thereafter )*)(?:(?:every|each) (?:foll )?(?:(?P<o>alt|{N}(?:th)?) )?(?P<s>k |p |rs |ws |right side |patt )?(?P<w>row|rnd|inch|cm|rs|ridge)(?: on rs)?|foll (?P<x>alt) row(?P<y>(?!x)x)?)"
-)
+EVERY = r"(?:(?:on |in |at |of |thereafter )*)(?:(?:every|each) (?:foll )?(?:(?P<o>alt|{N}(?:th)?) )?(?P<s>k |p |rs |ws |right side |patt )?(?P<w>row|rnd|inch|cm|rs|ridge)(?: on rs)?|foll (?P<x>alt) row(?P<y>(?!x)x)?)"
 
 
 def shape(cursor: Cursor, before: list[Step]) -> Step | None:
@@ -43,7 +39,13 @@ def shape(cursor: Cursor, before: list[Step]) -> Step | None:
         timed = _cadence(cursor)
         cursor.take(r",|and")
     else:
-        timed = _cadence(cursor) if cursor.see(r"(?:on |in |at )?(?:every|each|next|this|foll|<\d+>th) (?:(?:\w+|<[^>]*>(?:th)?) ){0,5}(?:row |rnd ),? ?(?:and )?(?:dec|inc|narrow)") else None
+        timed = (
+            _cadence(cursor)
+            if cursor.see(
+                r"(?:on |in |at )?(?:every|each|next|this|foll|<\d+>th) (?:(?:\w+|<[^>]*>(?:th)?) ){0,5}(?:row |rnd ),? ?(?:and )?(?:dec|inc|narrow)"
+            )
+            else None
+        )
         cursor.take(r",")
     match = cursor.take(ACT)
     if match is None or cursor.see(r"row|rnd\b"):
@@ -131,10 +133,14 @@ def _edge(cursor: Cursor, found: Shape) -> Shape | None:
 
 
 def _evenly(cursor: Cursor, found: Shape) -> Shape | None:
-    match = cursor.take(r"(?:evenly|at (?:even|equal|regular) (?:intervals|distances))(?: (?:spaced|spacing|distributed|across|along|over|in|on|around|round|apart))*(?: (?:row|last row|<1>th row|next row|rnd|<1> row|this row|last rnd|next rnd|first row|st|last row of rib|back|each needle|rib))*(?: to (?P<t>{N})(?: st)?)?")
+    match = cursor.take(
+        r"(?:evenly|at (?:even|equal|regular) (?:intervals|distances))(?: (?:spaced|spacing|distributed|across|along|over|in|on|around|round|apart))*(?: (?:row|last row|<1>th row|next row|rnd|<1> row|this row|last rnd|next rnd|first row|st|last row of rib|back|each needle|rib))*(?: to (?P<t>{N})(?: st)?)?"
+    )
     if match:
         return replace(found, edge="evenly", to=figure(match, "t"))
-    match = cursor.take(r"(?:across|along|over|in|on) (?:(?:last|next|<1>th|this|foll|same|final) )?(?:row|rnd|row of rib)(?: (?:of rib|evenly))*(?! (?:and|<))(?: to (?P<t>{N})(?: st)?)?")
+    match = cursor.take(
+        r"(?:across|along|over|in|on) (?:(?:last|next|<1>th|this|foll|same|final) )?(?:row|rnd|row of rib)(?: (?:of rib|evenly))*(?! (?:and|<))(?: to (?P<t>{N})(?: st)?)?"
+    )
     if match and (found.edge in ("", "evenly")) and not found.cadences:
         return replace(found, edge="evenly", to=figure(match, "t") or found.to)
     match = cursor.take(r"to (?P<t>{N}) st") if found.edge == "evenly" or found.n == ONE else None
@@ -150,11 +156,15 @@ def _style(cursor: Cursor, found: Shape) -> Shape | None:
         if run(cursor):
             return found
         return None
-    if cursor.take(r"asbefore(?: described)?|in same (?:way|manner)|as (?:before|on back|for back|on front|given|usual|<1>th|in back|described)"):
+    if cursor.take(
+        r"asbefore(?: described)?|in same (?:way|manner)|as (?:before|on back|for back|on front|given|usual|<1>th|in back|described)"
+    ):
         if not found.cadences:
             return replace(found, cadences=(Cadence(same=True),))
         return found
-    if cursor.take(r"(?:, )?(?:inside|within|keeping|work inc st into|taking inc st into|taking extra st into|bringing inc st into|inc st into) (?:\w+ |<[^>]*> ?){1,6}?(?=[,;.(]|--|until|every|on |$)"):
+    if cursor.take(
+        r"(?:, )?(?:inside|within|keeping|work inc st into|taking inc st into|taking extra st into|bringing inc st into|inc st into) (?:\w+ |<[^>]*> ?){1,6}?(?=[,;.(]|--|until|every|on |$)"
+    ):
         return found
     return None
 
@@ -166,7 +176,13 @@ def _timed(cursor: Cursor, found: Shape) -> Shape | None:
     cadence = _cadence(cursor)
     if cadence is not None:
         last = found.cadences[-1] if found.cadences else None
-        if last is not None and last.goal == Goal() and cadence.first is None and cadence.goal != Goal() and last.every is None:
+        if (
+            last is not None
+            and last.goal == Goal()
+            and cadence.first is None
+            and cadence.goal != Goal()
+            and last.every is None
+        ):
             return replace(found, cadences=(*found.cadences[:-1], replace(cadence, first=last.first)))
         return replace(found, cadences=(*found.cadences, cadence))
     if joined:
@@ -178,13 +194,17 @@ def _timed(cursor: Cursor, found: Shape) -> Shape | None:
         return replace(found, cadences=(Cadence(goal=far),))
     last = found.cadences[-1]
     if last.goal != Goal():
-        merged = replace(last.goal, until=far.until) if far.until else replace(last.goal, count=far.count or last.goal.count)
+        merged = (
+            replace(last.goal, until=far.until) if far.until else replace(last.goal, count=far.count or last.goal.count)
+        )
         return replace(found, cadences=(*found.cadences[:-1], replace(last, goal=merged)))
     return replace(found, cadences=(*found.cadences[:-1], replace(last, goal=far)))
 
 
 def _times(cursor: Cursor) -> Goal | None:
-    match = cursor.take(r"(?:, )?(?:for )?(?P<n>{N}) (?P<m>more |further |foll )?(?:x|dec)(?P<a>(?: more| in-all| altogether| further)?)")
+    match = cursor.take(
+        r"(?:, )?(?:for )?(?P<n>{N}) (?P<m>more |further |foll )?(?:x|dec)(?P<a>(?: more| in-all| altogether| further)?)"
+    )
     if match:
         text = match.group()
         count = "more" if "more" in text or "further" in text else "in all" if "in-all" in text else "unclear"
@@ -202,17 +222,28 @@ def _cadence(cursor: Cursor) -> Cadence | None:
     if match:
         return _with_times(cursor, Cadence(_every(match["o"]) if match["w"] in ("row", "rnd") else None, on=_on(match["s"]),
                                            mm=_mm(match) , first=_first(match["f"])))  # fmt: skip
-    match = cursor.take(r"(?:on |of |in |at )*next (?:row )?and (?:on )?(?:every )?(?:foll )?(?P<n>{N}) (?:foll )?(?P<o>alt|rs|k|<\d+>th) row(?: after)?")
+    match = cursor.take(
+        r"(?:on |of |in |at )*next (?:row )?and (?:on )?(?:every )?(?:foll )?(?P<n>{N}) (?:foll )?(?P<o>alt|rs|k|<\d+>th) row(?: after)?"
+    )
     if match:
         more = figure(match)
         times = Figure(tuple(one + 1 for one in more.values)) if more else ONE
         cadence = Cadence(_every(match["o"]), first=ONE, goal=Goal(times=times, count="unclear"))
         return cadence
-    match = cursor.take(r"(?:on |of |in |at )*(?:every )?(?:next|foll) (?P<n>{N}) (?P<o>alt |rs |k |<\d+>th |ws |p )?(?:row|rnd)")
+    match = cursor.take(
+        r"(?:on |of |in |at )*(?:every )?(?:next|foll) (?P<n>{N}) (?P<o>alt |rs |k |<\d+>th |ws |p )?(?:row|rnd)"
+    )
     if match:
         order = (match["o"] or "").strip()
-        return Cadence(_every(order) if order else ONE, on=_on(order), first=None if order else ONE, goal=Goal(times=figure(match), count="in all"))
-    match = cursor.take(r"(?:on |in |at )*every (?P<a>{N})(?:th)? and (?P<b>{N})(?:th)? (?:row|rnd) alt|(?:on )?alt(?:ernately)? every (?P<c>{N})(?:th)? and (?P<d>{N})(?:th)? row")
+        return Cadence(
+            _every(order) if order else ONE,
+            on=_on(order),
+            first=None if order else ONE,
+            goal=Goal(times=figure(match), count="in all"),
+        )
+    match = cursor.take(
+        r"(?:on |in |at )*every (?P<a>{N})(?:th)? and (?P<b>{N})(?:th)? (?:row|rnd) alt|(?:on )?alt(?:ernately)? every (?P<c>{N})(?:th)? and (?P<d>{N})(?:th)? row"
+    )
     if match:
         one, two = ("a", "b") if match["a"] else ("c", "d")
         return _with_times(cursor, Cadence(_every(match[one]), alternate=_every(match[two])))
@@ -224,7 +255,9 @@ def _cadence(cursor: Cursor) -> Cadence | None:
             return _with_times(cursor, Cadence(mm=mm_of(step or ONE, unit)))
         every = _every(match["o"]) if match["o"] else (TWO if match["x"] else ONE)
         return _with_times(cursor, Cadence(every, on=_on((match["s"] or "").strip() or (unit if unit == "rs" else ""))))
-    match = cursor.take(r"(?:on |of |in |at )*(?P<f>next|this|<\d+>th|foll|first|same)(?: (?P<n>{N}))?(?: (?P<s>k|p|rs|ws|inc|dec))? (?:row|rnd)(?: (?:after|of) (?:rib|dec|patt|cuff))?")
+    match = cursor.take(
+        r"(?:on |of |in |at )*(?P<f>next|this|<\d+>th|foll|first|same)(?: (?P<n>{N}))?(?: (?P<s>k|p|rs|ws|inc|dec))? (?:row|rnd)(?: (?:after|of) (?:rib|dec|patt|cuff))?"
+    )
     if match:
         n = figure(match)
         return Cadence(ONE, first=_first(match["f"]), goal=Goal(times=n or ONE, count="in all"))

@@ -33,9 +33,7 @@ NOT_STITCHES = (
     r"(?:k|p|work|rib|garter|cont|stst|moss) (?:even )?(?:next )?{N} (?:more |plain |complete |other )?"
     r"(?:row|rnd|ridge|inch|cm|patt|needle)\b"
 )
-_SL_TAIL = (
-    r"(?: (?:as if to (?:k|p)|as for (?:k|p)(?:ing)?|(?:k|p|knit|purl)ways|(?:k|p) ?wise|kwise|pwise|purlwise|knitwise|pw))?"
-)
+_SL_TAIL = r"(?: (?:as if to (?:k|p)|as for (?:k|p)(?:ing)?|(?:k|p|knit|purl)ways|(?:k|p) ?wise|kwise|pwise|purlwise|knitwise|pw))?"
 
 
 def _n(match: re.Match[str]) -> Figure:
@@ -64,11 +62,15 @@ def _tog(lean: str) -> Maker:
 
 
 def _fixed(name: str, uses: int, gives: int, lean: str = "") -> Maker:
-    return lambda match: Work(name, figure(match) if "n" in match.groupdict() and match["n"] else ONE, uses, gives, lean)
+    return lambda match: Work(
+        name, figure(match) if "n" in match.groupdict() and match["n"] else ONE, uses, gives, lean
+    )
 
 
 def _reach(reach: str) -> Maker:
-    return lambda match: Work(_verb(match, "k"), None, reach=reach, rest=figure(match) if "n" in match.groupdict() else None)
+    return lambda match: Work(
+        _verb(match, "k"), None, reach=reach, rest=figure(match) if "n" in match.groupdict() else None
+    )
 
 
 def _every_so_many(match: re.Match[str], last: Work) -> Made:

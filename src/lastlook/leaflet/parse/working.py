@@ -36,7 +36,9 @@ def work_on(cursor: Cursor, before: list[Step]) -> Step | None:
     text = verb.group() if verb else ""
     found = WorkOn(structure=_of_verb(text))
     evidence = bool(found.structure)
-    if not verb and not cursor.see(r"(?:in )?(?:stst|garter|moss|revstst|rib)\b(?! (?:{N}|st {N}))|of (?:k|p|\(|stst|rib|garter|moss)\b"):
+    if not verb and not cursor.see(
+        r"(?:in )?(?:stst|garter|moss|revstst|rib)\b(?! (?:{N}|st {N}))|of (?:k|p|\(|stst|rib|garter|moss)\b"
+    ):
         return None
     for _ in range(12):
         more = _modified(cursor, found)
@@ -80,7 +82,11 @@ def _modified(cursor: Cursor, found: WorkOn) -> WorkOn | None:
     match = cursor.take(ON)
     if match:
         return replace(found, on=figure(match) or found.on)
-    if cursor.take(MANNER) or cursor.take(OPTIONAL) or cursor.take(r"back and (?:forth|fwd)(?: in row)?|round and round"):
+    if (
+        cursor.take(MANNER)
+        or cursor.take(OPTIONAL)
+        or cursor.take(r"back and (?:forth|fwd)(?: in row)?|round and round")
+    ):
         return found
     cursor.pos = since
     if cursor.take(r"beg (?:and end )?use (?:a )?(?:p|k|rs|ws|<1>th)(?: patt)? row"):
@@ -89,14 +95,20 @@ def _modified(cursor: Cursor, found: WorkOn) -> WorkOn | None:
 
 
 def _structure(cursor: Cursor, found: WorkOn) -> WorkOn | None:
-    if cursor.take(r"(?:even|straight)(?: (?:and )?(?:without (?:\w+ ?){1,2}))?|without (?:further |more |any )?(?:shape|inc|dec|widen|narrow|\w+)"):
+    if cursor.take(
+        r"(?:even|straight)(?: (?:and )?(?:without (?:\w+ ?){1,2}))?|without (?:further |more |any )?(?:shape|inc|dec|widen|narrow|\w+)"
+    ):
         return replace(found, structure=found.structure)
     if cursor.take(r"(?:in |of )?(?:rnd|row) of (?:stst)|(?:in )?(?:k|p) (?:every|each|all) (?:row|rnd)s?"):
-        return replace(found, structure="stockinette" if "stst" in cursor.text[:cursor.pos][-12:] else "plain")
+        return replace(found, structure="stockinette" if "stst" in cursor.text[: cursor.pos][-12:] else "plain")
     since = cursor.pos
-    if cursor.take(r"(?:in |of )?(?:k row|k <1> row) ,? ?(?:and )?p (?:<1> )?row(?: alt)?") or cursor.take(r"\( k <1> row , p <1> row \)"):
+    if cursor.take(r"(?:in |of )?(?:k row|k <1> row) ,? ?(?:and )?p (?:<1> )?row(?: alt)?") or cursor.take(
+        r"\( k <1> row , p <1> row \)"
+    ):
         return replace(found, structure="stockinette")
-    match = cursor.take(r"(?:in |of |with |into |use |for )?(?:(?:rnd|row) (?:of|in) )?(?:(?:k|p|plain|single|twisted|double|wide|fancy|lace|cable|same|main|foll|k <\d> p <\d>) )?(?P<s>stst|garter|moss|dmoss|revstst|patt|rib)(?: (?:st|patt|in rnd|fabric|stitch))*(?: of)?(?! (?:{N}|row))")
+    match = cursor.take(
+        r"(?:in |of |with |into |use |for )?(?:(?:rnd|row) (?:of|in) )?(?:(?:k|p|plain|single|twisted|double|wide|fancy|lace|cable|same|main|foll|k <\d> p <\d>) )?(?P<s>stst|garter|moss|dmoss|revstst|patt|rib)(?: (?:st|patt|in rnd|fabric|stitch))*(?: of)?(?! (?:{N}|row))"
+    )
     if match:
         name = NAMED[match["s"]]
         if name in ("rib", "pattern", "stockinette", "garter"):
@@ -106,7 +118,9 @@ def _structure(cursor: Cursor, found: WorkOn) -> WorkOn | None:
         if name == "rib":
             cursor.take(r"of \w+ ")
         return replace(found, structure=name)
-    if cursor.take(r"(?:in |of |with |use )(?:(?:rnd|row) (?:of|in) )?(?:rib (?:of )?)?(?=k\b|p\b|\(|{N} k\b|{N} p\b|\*)|(?=(?:k|p) <\d+> ,? ?(?:and )?(?:k|p) <\d+> (?:in )?rib)"):
+    if cursor.take(
+        r"(?:in |of |with |use )(?:(?:rnd|row) (?:of|in) )?(?:rib (?:of )?)?(?=k\b|p\b|\(|{N} k\b|{N} p\b|\*)|(?=(?:k|p) <\d+> ,? ?(?:and )?(?:k|p) <\d+> (?:in )?rib)"
+    ):
         ribbed = _ribbing(cursor)
         if ribbed:
             cursor.take(r"(?:in )?rib(?: st| patt)?|alt|for rib")
@@ -124,7 +138,9 @@ def _ribbing(cursor: Cursor) -> Run:
             cursor.take(r"\)")
         return items
     cursor.pos = since
-    if cursor.take(r"\( k (?:each|every) (?:row|rnd) \)|, k (?:each|every) row|\( k (?:<1> )?row , p (?:<1> )?row \)|\( k <1> row , p <1> row \)"):
+    if cursor.take(
+        r"\( k (?:each|every) (?:row|rnd) \)|, k (?:each|every) row|\( k (?:<1> )?row , p (?:<1> )?row \)|\( k <1> row , p <1> row \)"
+    ):
         return ()
     return ()
 
@@ -150,7 +166,11 @@ def run_on(cursor: Cursor, items: Run, since: int) -> Step | None:
     cursor.take(r"and") if cursor.see(r"and rep") else None
     ribbed = cursor.take(r",? ?(?:in |of )?(?:alt )?rib(?:bing)?(?: patt| st)?|,? ?alt(?= for)")
     cursor.take(r",(?= for {N})")
-    far = goal(cursor) if cursor.see(r",? ?(?:for|until|to (?:meas|depth|length)|{N} (?:inch|cm)|(?:for )?{N} row)") else None
+    far = (
+        goal(cursor)
+        if cursor.see(r",? ?(?:for|until|to (?:meas|depth|length)|{N} (?:inch|cm)|(?:for )?{N} row)")
+        else None
+    )
     if far is None and not ribbed:
         cursor.pos = start
         return None

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from lastlook.finding import Certainty, Finding, Where
 from lastlook.knit.compose.alter.changes import Changes, is_band, is_body, is_sleeve, stretching
 from lastlook.knit.compose.alter.page import write_altered
 from lastlook.knit.compose.alter.profile import underarm_row
-from lastlook.knit.compose.alter.recompose import Stretching, recompose
+from lastlook.knit.compose.alter.recompose import Stretching, is_above, recompose
 from lastlook.knit.compose.alter.scale import Scale
 from lastlook.knit.compose.composed import Composed, FinishedMeasure, cant_hold, not_composed, off_target, walk_all
 from lastlook.knit.reading import LeafletReading, SizeReading
@@ -26,17 +28,18 @@ def alter(reading: LeafletReading, size: SizeReading, changes: Changes) -> Compo
     scale = Scale(wanted.stitches.best / printed.stitches.best, wanted.rows.best / printed.rows.best)
     across, up = wanted.stitches.best / 100.0, wanted.rows.best / 100.0
     knitted = [piece for piece in size.pieces if piece.rows]
-    asked = {id(piece): stretching(piece, changes, across, up) for piece in knitted}
+    asked = _asked(knitted, changes, across, up)
     clash = [_too_much(piece, asked[id(piece)]) for piece in knitted]
     if any(clash):
         return not_composed(title, size.size, [one for one in clash if one])
-    pieces = tuple(_one(piece, knitted, scale, asked[id(piece)]) for piece in knitted)
+    pieces = _all(knitted, scale, asked)
     mates = tuple(seam.mate for seam in size.seams)
     measures = tuple(
         one
         for old, new in zip(knitted, pieces, strict=True)
         if not is_band(old) and old.part_of is None
         for one in _measures(old, new, printed, wanted, asked[id(old)])
+        if "top" not in one.name or all(part.part_of != old.name for part in knitted)
     )
     seams = walk_all(pieces, mates)
     findings = [_apart(str(seam.mate.a), str(seam.mate.b)) for seam in seams if seam.meets is Meets.NO]
@@ -46,10 +49,44 @@ def alter(reading: LeafletReading, size: SizeReading, changes: Changes) -> Compo
     return Composed(title, size.size, leaflet, pieces, mates, measures, (), tuple(findings))
 
 
-def _one(piece: WorkedPiece, pieces: list[WorkedPiece], scale: Scale, more: Stretching) -> WorkedPiece:
-    parent = next((one for one in pieces if one.name == piece.part_of), None) if piece.part_of else None
-    below = len(parent.rows) - underarm_row(parent) if parent is not None else 0
-    return recompose(piece, scale, more, below)
+def _asked(knitted: list[WorkedPiece], changes: Changes, across: float, up: float) -> dict[int, Stretching]:
+    """Return what each piece gets; of a piece that divides, the longer part takes a change of the armhole."""
+    out = {id(piece): stretching(piece, changes, across, up) for piece in knitted}
+    for piece in knitted:
+        parts = [one for one in knitted if one.part_of == piece.name]
+        if not parts:
+            continue
+        in_parts = max(len(one.rows) for one in parts) > _above(piece)
+        for one in [piece] if in_parts else parts:
+            out[id(one)] = replace(out[id(one)], above_rows=0)
+    return out
+
+
+def _all(knitted: list[WorkedPiece], scale: Scale, asked: dict[int, Stretching]) -> tuple[WorkedPiece, ...]:
+    """Return every piece, the parts of a divided one going on from where it stopped."""
+    out: list[WorkedPiece] = []
+    for piece in knitted:
+        spot = next((spot for spot, one in enumerate(knitted[: len(out)]) if one.name == piece.part_of), None)
+        below = (0, 0) if spot is None else (_above(knitted[spot]), _above(out[spot]))
+        out.append(recompose(piece, scale, asked[id(piece)], below))
+    return tuple(_long_edges(old, new, knitted, out) for old, new in zip(knitted, out, strict=True))
+
+
+def _long_edges(old: WorkedPiece, new: WorkedPiece, olds: list[WorkedPiece], news: list[WorkedPiece]) -> WorkedPiece:
+    """Return a divided piece whose edges that go on along its parts are as long as the rows of both."""
+    parts = [(a, b) for a, b in zip(olds, news, strict=True) if a.part_of == old.name]
+    if not parts:
+        return new
+    old_above, new_above = (_above(one) + len(part.rows) for one, part in zip((old, new), parts[0], strict=True))
+    edges = []
+    for was, now in zip(old.edges, new.edges, strict=True):
+        goes_on = was.rows is not None and is_above(was) and was.rows > _above(old)
+        edges.append(replace(now, rows=new_above - old_above + (was.rows or 0)) if goes_on else now)
+    return replace(new, edges=tuple(edges))
+
+
+def _above(piece: WorkedPiece) -> int:
+    return len(piece.rows) - underarm_row(piece)
 
 
 def _measures(

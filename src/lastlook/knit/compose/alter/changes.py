@@ -74,7 +74,7 @@ def stretching(piece: WorkedPiece, changes: Changes, across: float, up: float) -
     arm = wider.get("upper-arm", 0.0) if is_sleeve(piece) else 0.0
     bust = wider.get("bust", 0.0) * _share(piece) if is_body(piece) else 0.0
     if piece.part_of is not None:
-        below = above = bust = 0.0
+        below = bust = 0.0
     return Stretching(
         _even(below * up - (above * up if is_body(piece) and "body" not in longer else 0.0)),
         _even(above * up),

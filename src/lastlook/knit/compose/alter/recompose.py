@@ -8,12 +8,15 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
-from lastlook.knit.compose.alter.profile import EDGES, Stretch, stretches
+from lastlook.knit.compose.alter.profile import EDGES, Stretch, stretches, underarm_row
 from lastlook.knit.compose.alter.scale import Scale, spread
 from lastlook.knit.compose.craft.needle import Needle
 from lastlook.knit.worked import Act, Ended, Shaping, Side, WorkedPiece
 from lastlook.piece import Edge
 
+ABOVE = ("raglan", "armhole", "cap", "neck", "shoulder")
+"""Words in the names of edges that begin at the underarm."""
+BIND_OFF_ROWS = 2
 SMALL_END = 3
 """A piece that ends on so few stitches has to end on exactly those."""
 
@@ -32,10 +35,12 @@ class Stretching:
     """Stitches from cast-on to underarm, taken off again above it."""
 
 
-def recompose(piece: WorkedPiece, scale: Scale, more: Stretching = Stretching(), rows_below: int = 0) -> WorkedPiece:
+def recompose(
+    piece: WorkedPiece, scale: Scale, more: Stretching = Stretching(), rows_below: tuple[int, int] = (0, 0)
+) -> WorkedPiece:
     """Return the piece in new stitches and rows.
 
-    `rows_below` are the rows above the underarm that lie below this part of a divided piece: heights go on
+    `rows_below` are the old and new rows from the underarm to the foot of this part of a divided piece: heights go on
     from there.
     """
     parts = stretches(piece)
@@ -57,29 +62,33 @@ def recompose(piece: WorkedPiece, scale: Scale, more: Stretching = Stretching(),
         needle.stitches,
         piece.ended,
         (),
-        tuple(_edge(edge, scale, more) for edge in piece.edges),
+        tuple(_edge(edge, piece, heights, scale, more) for edge in piece.edges),
         marks,
     )
 
 
-def _heights(parts: tuple[Stretch, ...], scale: Scale, more: Stretching, rows_below: int) -> list[int]:
-    """Return the rows of each stretch; heights are rounded from cast-on and from the underarm, not one by one."""
+def _heights(parts: tuple[Stretch, ...], scale: Scale, more: Stretching, rows_below: tuple[int, int]) -> list[int]:
+    """Return the rows of each stretch, so that each ends at its scaled height over cast-on or underarm.
+
+    Heights are scaled, not stretches: pieces whose shapings lie at the same heights stay so. Above the
+    underarm the two rows of its bind-off stay two.
+    """
     out: list[int] = []
     for above in (False, True):
-        old = rows_below if above else 0
-        new = scale.height(old)
+        old, new = rows_below if above else (0, 0)
         mine = [part for part in parts if part.above is above]
         longest = max((part for part in mine if not part.hard), key=lambda one: len(one.rows), default=None)
         extra = more.above_rows if above else more.below_rows
         for part in mine:
-            if part.hard:
-                out.append(1)
-                continue
             old += len(part.rows)
-            height = max(2 - len(part.rows) % 2, scale.height(old) - new)
+            height = 1 if part.hard else max(2 - len(part.rows) % 2, _height(old, scale, above) - new)
             new += height
             out.append(max(2, height + extra) if part is longest else height)
     return out
+
+
+def _height(old: int, scale: Scale, above: bool) -> int:
+    return old if above and old <= BIND_OFF_ROWS else scale.height(old)
 
 
 def _takes(piece: WorkedPiece, parts: tuple[Stretch, ...], scale: Scale, more: Stretching) -> list[dict[str, int]]:
@@ -172,12 +181,7 @@ def _shaping(part: Stretch, edge: str, count: int, taken: int) -> Shaping:
 
 def _marks(piece: WorkedPiece, parts: tuple[Stretch, ...], heights: list[int]) -> tuple[tuple[str, int], ...]:
     """Return the landmarks at their new heights."""
-    ends_old, ends_new, old, new = [0], [0], 0, 0
-    for part, height in zip(parts, heights, strict=True):
-        old += len(part.rows)
-        new += height
-        ends_old.append(old)
-        ends_new.append(new)
+    ends_old, ends_new = _ends(parts, heights)
     out = []
     for name, row in piece.landmarks:
         spot = min(range(len(ends_old)), key=lambda one: abs(ends_old[one] - row))
@@ -185,10 +189,30 @@ def _marks(piece: WorkedPiece, parts: tuple[Stretch, ...], heights: list[int]) -
     return tuple(out)
 
 
-def _edge(edge: Edge, scale: Scale, more: Stretching) -> Edge:
-    above = any(word in edge.name.edge for word in ("raglan", "armhole", "cap", "neck", "shoulder"))
-    rows = edge.rows
-    if rows is not None:
-        rows = scale.height(rows) + (more.above_rows if above else more.below_rows)
+def _ends(parts: tuple[Stretch, ...], heights: list[int]) -> tuple[list[int], list[int]]:
+    """Return where each stretch ends, in old rows and in new ones, the cast-on first."""
+    old, new = [0], [0]
+    for part, height in zip(parts, heights, strict=True):
+        old.append(old[-1] + len(part.rows))
+        new.append(new[-1] + height)
+    return old, new
+
+
+def is_above(edge: Edge) -> bool:
+    """Whether an edge begins at the underarm, by its name."""
+    return any(word in edge.name.edge for word in ABOVE)
+
+
+def _edge(edge: Edge, piece: WorkedPiece, heights: list[int], scale: Scale, more: Stretching) -> Edge:
+    """Return an edge as long as the rows that were really composed along it."""
     stitches = None if edge.stitches is None else scale.count(edge.stitches)
+    if edge.rows is None:
+        return Edge(edge.name, None, stitches, None)
+    above = is_above(edge)
+    old, new = _ends(stretches(piece), heights)
+    foot = underarm_row(piece) if above else 0
+    feet = new[old.index(foot)] if foot in old else 0
+    if foot + edge.rows in old and foot in old:
+        return Edge(edge.name, new[old.index(foot + edge.rows)] - feet, stitches, None)
+    rows = _height(edge.rows, scale, above) + (more.above_rows if above else more.below_rows)
     return Edge(edge.name, rows, stitches, None)

@@ -1,0 +1,200 @@
+"""From the stretches of a leaflet to the pieces to be made, in order; and the patterns they are worked in."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+
+from lastlook.finding import Span
+from lastlook.knit.needle.hands import Task
+from lastlook.knit.needle.rowing import in_order
+from lastlook.leaflet import Leaflet, Part
+from lastlook.leaflet import instruction as say
+from lastlook.leaflet.instruction import Run, Step, Taken
+
+GARMENTS = (
+    "beret", "sock", "stocking", "mitten", "glove", "bonnet", "scarf", "shawl", "helmet", "muffler", "bootee", "slipper",
+    "hat", "cap", "blanket", "bag", "tie", "belt", "collar", "edging", "insertion", "lace", "square", "purse", "doll",
+    "counterpane", "vest", "pullover", "cardigan", "jumper", "jacket", "sweater", "wristlet", "legging", "skirt",
+)  # fmt: skip
+PAIRS = ("sock", "stocking", "mitten", "glove", "bootee", "slipper", "wristlet", "legging", "sleeve")
+
+
+@dataclass
+class Plan:
+    """The pieces to be made, and the patterns named beside them."""
+
+    tasks: list[Task] = field(default_factory=list)
+    patterns: dict[str, list[Run]] = field(default_factory=dict)
+    spans: dict[str, list[Span]] = field(default_factory=dict)
+    loose: list[Step] = field(default_factory=list)
+    """Steps that belong to no piece."""
+    told: set[Span] = field(default_factory=set)
+    """Steps outside of pieces that are understood as what they are."""
+
+
+def plan(leaflet: Leaflet) -> Plan:
+    """Return what is to be made."""
+    out = Plan()
+    open_: list[Step] = []
+    name, make, span, crochet = "", 1, Span(0, 0), False
+
+    def end() -> None:
+        nonlocal open_
+        if name and _moves(open_):
+            out.tasks.append(Task(_unique(out.tasks, name), make, tuple(open_), crochet, span))
+        else:
+            out.loose += open_
+        open_ = []
+
+    for part in leaflet.parts:
+        if part.kind == "pattern" and not _casts_on(part.steps):
+            _pattern(out, part)
+        elif part.kind == "finishing":
+            end()
+            name = ""
+            _finishing(out, part)
+        elif part.kind == "section" and open_ and not _restarts(open_, part):
+            open_ += [say.Section(_section(part.name), span=part.span), *part.steps]
+            out.told.add(part.span)
+        elif part.kind == "other" and open_ and not _restarts(open_, part):
+            open_ += part.steps
+        else:
+            end()
+            name, make, span = _piece_name(part, leaflet), _make(part, leaflet), part.span
+            crochet = part.kind == "crochet"
+            open_ = list(part.steps)
+    end()
+    return _named_by_title(out, leaflet)
+
+
+def _moves(steps: Iterable[Step]) -> bool:
+    return any(not isinstance(step, say.Nothing | say.Unread) for step in steps)
+
+
+def _casts_on(steps: Iterable[Step]) -> bool:
+    return any(isinstance(step, say.CastOn) and step.rows is None and step.until is None for step in steps)
+
+
+def _restarts(open_: list[Step], part: Part) -> bool:
+    """Whether a section is really a piece of its own: it casts on after the piece before was ended."""
+    ended = any(isinstance(step, say.Finish | say.Hold) for step in open_)
+    for step in part.steps:
+        if isinstance(step, say.CastOn) and step.rows is None and step.until is None:
+            return ended or part.kind == "other"
+        if isinstance(step, say.Nothing | say.Unread | say.Section):
+            continue
+        if isinstance(step, say.RowOf) and any(isinstance(item, Taken) for item in step.run[:1]):
+            return ended and part.kind != "section"
+        return False
+    return False
+
+
+def _section(name: str) -> str:
+    low = name.lower()
+    for word in ("raglan", "armhole", "shoulder", "neck", "cap", "top", "turn heel", "heel", "toe", "foot", "leg", "cuff", "gusset", "crown", "instep", "thumb"):  # fmt: skip
+        if word in low:
+            return word
+    return low
+
+
+def _pattern(out: Plan, part: Part) -> None:
+    """Keep the numbered rows of a pattern stitch for whoever works in pattern."""
+    rows = [step for step in in_order(part.steps) if isinstance(step, say.RowOf) and step.label and step.label.numbers]
+    by_number: dict[int, say.RowOf] = {}
+    for row in rows:
+        number = row.label.numbers[0] if row.label else 0
+        like = by_number.get(row.like[0]) if row.like else None
+        by_number[number] = say.RowOf(row.label, like.run, span=row.span) if like else row
+    out.told |= {step.span for step in part.steps if not isinstance(step, say.Unread)}
+    if by_number:
+        name = part.name
+        out.patterns[name] = [by_number[number].run for number in sorted(by_number)]
+        out.spans[name] = [by_number[number].span for number in sorted(by_number)]
+    out.loose += part.steps
+
+
+def _finishing(out: Plan, part: Part) -> None:
+    """Making up may hold bands that are picked up: each becomes a piece of its own."""
+    current: list[Step] = []
+    name = ""
+    for step in part.steps:
+        picks = isinstance(step, say.RowOf) and bool(step.run) and isinstance(step.run[0], Taken)
+        starts = picks or (isinstance(step, say.CastOn) and step.rows is None)
+        if starts:
+            if current and name:
+                out.tasks.append(Task(_unique(out.tasks, name), 1, tuple(current), span=part.span))
+            current, name = [], _band_name(step)
+        if name:
+            current.append(step)
+            if isinstance(step, say.Finish):
+                out.tasks.append(Task(_unique(out.tasks, name), 1, tuple(current), span=part.span))
+                current, name = [], ""
+        else:
+            out.loose.append(step)
+            if not isinstance(step, say.Unread):
+                out.told.add(step.span)
+    if current and name:
+        out.tasks.append(Task(_unique(out.tasks, name), 1, tuple(current), span=part.span))
+
+
+def _band_name(step: Step) -> str:
+    words = " ".join(item.source for item in step.run if isinstance(item, Taken)) if isinstance(step, say.RowOf) else ""
+    for word, name in (("neck", "Neckband"), ("armhole", "Armband"), ("front", "Front band"), ("sleeve", "Cuff")):
+        if word in words:
+            return name
+    return "Band"
+
+
+def _piece_name(part: Part, leaflet: Leaflet) -> str:
+    low = re.sub(r"\(.*?\)|\bmake \w+\b|\bboth alike\b|,", " ", part.name.lower())
+    low = " ".join(re.sub(r"^(?:the|to make(?: the)?|a) ", "", low.strip(" .:-—")).split())
+    if not low or part.kind in ("section", "other"):
+        return _garment(leaflet) or (low.capitalize() if low else "Piece")
+    words = low.split()
+    last = words[-1]
+    if last.endswith("s") and not last.endswith("ss") and last not in ("pants", "panties"):
+        words[-1] = {"scarves": "scarf"}.get(last, last[:-1])
+    return " ".join(words).capitalize()
+
+
+def _garment(leaflet: Leaflet) -> str:
+    title = (leaflet.title or "").lower()
+    found = [(title.rfind(word), word) for word in GARMENTS if word in title]
+    return max(found)[1].capitalize() if found else ""
+
+
+def _make(part: Part, leaflet: Leaflet) -> int:
+    if part.make > 1:
+        return part.make
+    low = part.name.lower()
+    if re.search(r"\bboth\b|\bpair\b", low):
+        return 2
+    plural = re.search(
+        r"\b(sleeves|front bands|pocket linings|pocket tops|cuffs|armbands|arm bands|armhole bands|pockets|mittens|socks|fronts)\b",
+        low,
+    )
+    if plural:
+        return 2
+    return 2 if not low and any(word in (leaflet.title or "").lower() for word in PAIRS) else 1
+
+
+def _unique(tasks: list[Task], name: str) -> str:
+    taken = {task.name for task in tasks}
+    if name not in taken:
+        return name
+    number = 2
+    while f"{name} {number}" in taken:
+        number += 1
+    return f"{name} {number}"
+
+
+def _named_by_title(out: Plan, leaflet: Leaflet) -> Plan:
+    """A leaflet of one piece is named by its garment."""
+    garment = _garment(leaflet)
+    if len(out.tasks) == 1 and garment and out.tasks[0].name in ("Piece", "Cuff", "Leg", "Crown", "Ribbing", "Body"):
+        one = out.tasks[0]
+        make = 2 if garment.lower() in PAIRS and one.make == 1 else one.make
+        out.tasks[0] = Task(garment, make, one.steps, one.crochet, one.span)
+    return out

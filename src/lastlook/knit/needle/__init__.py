@@ -1,0 +1,8 @@
+"""A small needle machine: it works instructions row by row, in one size, and keeps every count."""
+
+from lastlook.knit.needle.chooser import Chooser, Option, Point
+from lastlook.knit.needle.hands import Hands, work_piece
+from lastlook.knit.needle.live import Event, Live, Row
+from lastlook.knit.needle.trouble import Trouble
+
+__all__ = ["Chooser", "Event", "Hands", "Live", "Option", "Point", "Row", "Trouble", "work_piece"]

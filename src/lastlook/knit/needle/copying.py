@@ -1,0 +1,369 @@
+"""A piece worked as another: its rows taken over, up to a point or mirrored; sections of it worked again here."""
+
+from __future__ import annotations
+
+from lastlook.finding import Span
+from lastlook.knit.needle.live import Event, Live, Row
+from lastlook.knit.needle.state import Count, Hands
+from lastlook.leaflet import instruction as say
+
+OTHER = {"left": "right", "right": "left"}
+SYNONYMS = {"shoulder shape": "shoulder", "armhole shape": "armhole", "beg of armhole": "armhole", "raglan shape": "raglan",
+            "underarm": "armhole", "bo": "armhole", "beg of raglan": "raglan", "top": "armhole"}  # fmt: skip
+
+
+def find_piece(hands: Hands, word: str) -> Hands | None:
+    """Return the piece that a word means among those made before."""
+    pieces = hands.world.pieces
+    if word in pieces:
+        return pieces[word]
+    for name, piece in reversed(list(pieces.items())):
+        if word in name.split() or word.split()[-1] in name:
+            return piece
+    made = list(pieces.values())
+    if made and (
+        word.startswith("<1>th") or word in ("first", "left", "right", "that", "other") or word.startswith("alt")
+    ):
+        return made[-1]
+    return None
+
+
+def landmark(piece: Hands, place: str) -> int | None:
+    """Return the last row before a part of the piece."""
+    place = SYNONYMS.get(place, place)
+    if place in ("armhole", "raglan") and piece.armhole_row is not None:
+        return piece.armhole_row
+    if place in piece.sections:
+        return piece.sections[place] - 1
+    if place == "shoulder":
+        rows = piece.parts[-1].rows
+        return _before_last_offs(piece) if rows else None
+    if place == "neck":
+        return piece.parts[0].number if len(piece.parts) > 1 else None
+    return None
+
+
+def _before_last_offs(piece: Hands) -> int:
+    rows = piece.parts[0].rows if len(piece.parts) == 1 else piece.parts[0].rows + piece.parts[1].rows
+    last = len(rows)
+    while last and (
+        any(event.act == "bind off" for event in rows[last - 1].events)
+        or (
+            last > 1
+            and any(event.act == "bind off" for event in rows[last - 2].events)
+            and not rows[last - 1].events
+            and last < len(rows)
+        )
+    ):
+        last -= 1
+    return last
+
+
+def copy(hands: Hands, step: say.Copy) -> None:
+    """Take over the rows of another piece."""
+    source = find_piece(hands, step.piece)
+    if step.section:
+        _section(hands, step, source)
+        return
+    if source is None or not source.parts or source is hands:
+        return
+    hands.done(step)
+    hands.copied = source.name.lower()
+    if hands.parts:
+        _go_on(hands, source, step)
+        return
+    hands.cast_on = source.cast_on
+    hands.begin(source.cast_on or 0)
+    hands.span = step.span
+    _state(hands, source)
+    if step.mirrored:
+        hands.mirrored = True
+        _mirrored_piece(hands, source, step.span)
+        return
+    stop = _stop(hands, source, step)
+    _rows(hands, source.parts[0].rows[:stop], step.span)
+    whole = stop >= len(source.parts[0].rows)
+    if whole and step.goal == say.Goal() and not step.until_section:
+        _parts(hands, source)
+    _sections(hands, source, hands.live.number)
+
+
+def _state(hands: Hands, source: Hands) -> None:
+    hands.fabric, hands.fabric_run = source.fabric, source.fabric_run
+    hands.cycle, hands.cycle_spans = source.cycle, source.cycle_spans
+    hands.book, hands.recent = dict(source.book), list(source.recent)
+    hands.cadences = dict(source.cadences)
+    hands.lengths_unknown = source.lengths_unknown
+    hands.parts_shaped = source.parts_shaped
+    hands.live.rounds = source.parts[0].rounds
+
+
+def _sections(hands: Hands, source: Hands, upto: int) -> None:
+    for name, row in source.sections.items():
+        if row <= upto:
+            hands.sections[name] = row
+    if source.armhole_row is not None and source.armhole_row <= upto:
+        hands.armhole_row = source.armhole_row
+    inside = [name for name, row in sorted(hands.sections.items(), key=lambda pair: pair[1])]
+    hands.section = inside[-1] if inside else ""
+
+
+def _rows(hands: Hands, rows: list[Row], span: Span) -> None:
+    live = hands.live
+    for row in rows:
+        live.rows.append(
+            Row(
+                row.number,
+                row.side,
+                row.before,
+                row.used,
+                row.gives,
+                row.after,
+                row.events,
+                row.span,
+                row.structure,
+                row.words,
+                row.section,
+            )
+        )
+    hands.world.rows_made += len(rows)
+    if rows:
+        live.n = rows[-1].after
+        live.next_right = rows[-1].side != "right"
+
+
+def _parts(hands: Hands, source: Hands) -> None:
+    for one in source.parts[1:]:
+        twin = Live(
+            one.n,
+            list(one.rows),
+            one.next_right,
+            one.rounds,
+            one.outer,
+            one.inner,
+            0,
+            one.base,
+            one.offset,
+            one.ended,
+            hands.name,
+        )
+        hands.parts.append(twin)
+    hands.parts[0].ended = source.parts[0].ended
+    hands.ended = source.ended
+    hands.kept = dict(source.kept)
+    hands.lives = [hands.parts[-1]]
+    hands.live = hands.parts[-1]
+
+
+def _stop(hands: Hands, source: Hands, step: say.Copy) -> int:
+    """Return how many rows are taken over."""
+    rows = source.parts[0].rows
+    if step.until_section:
+        place = landmark(source, step.until_section)
+        return place if place is not None else len(rows)
+    goal = step.goal
+    if goal.until is not None:
+        return _until(hands, source, step, hands.at(goal.until))
+    if goal.mm is not None or goal.like or goal.rows is not None:
+        return _to_length(hands, source, step)
+    return len(rows)
+
+
+def _until(hands: Hands, source: Hands, step: say.Copy, goal: int) -> int:
+    rows = source.parts[0].rows
+    first = source.armhole_row or 0
+    spot = next((number for number, row in enumerate(rows) if row.number > first and row.after == goal), None)
+    if spot is None:
+        spot = next((number for number, row in enumerate(rows) if row.number > first and row.after < goal), None)
+        hands.counts.append(
+            Count(step.span, goal, rows[spot].after if spot is not None else source.parts[0].n, 0, "until")
+        )
+        hands.live.n = rows[spot].after if spot is not None else source.parts[0].n
+        hands.trouble("goal-unreachable", step.span, hands.live.n, goal)
+        return (spot + 1) if spot is not None else len(rows)
+    hands.counts.append(Count(step.span, goal, goal, rows[spot].number, "until"))
+    stop = spot + 1
+    wanted = {"p": "wrong", "ws": "wrong", "k": "right", "rs": "right"}.get(step.ending.row)
+    while wanted and stop < len(rows) and rows[stop - 1].side != wanted and rows[stop].after == goal:
+        stop += 1
+    return stop
+
+
+def _to_length(hands: Hands, source: Hands, step: say.Copy) -> int:
+    """Work the length out on the source's own rows."""
+    from lastlook.knit.needle.fabric import rows_to
+
+    total = len(source.parts[0].rows)
+    live = hands.live
+    hands.armhole_row = source.armhole_row
+    rows = rows_to(hands, step.goal, step.ending, step.span)
+    if step.goal.place == "armhole" and source.armhole_row is not None:
+        shift = source.armhole_row - live.number
+        rows = _even(rows if hands.armhole_row is None else rows, shift, step)
+    return max(0, min(rows, total))
+
+
+def _even(rows: int, shift: int, step: say.Copy) -> int:
+    del shift, step
+    return rows
+
+
+def _go_on(hands: Hands, source: Hands, step: say.Copy) -> None:
+    """'Finish as back': the rest of the other piece's rows, from the same height."""
+    live = hands.live
+    mirrored = step.mirrored
+    rest = [row for row in source.parts[0].rows if row.number > live.number]
+    change = live.n - next((row.before for row in rest[:1]), live.n)
+    if change == 0 and not mirrored:
+        _rows(hands, rest, step.span)
+        hands.ended = source.ended
+        live.ended = source.parts[0].ended
+
+
+def _mirrored_piece(hands: Hands, source: Hands, span: Span) -> None:
+    main = source.parts[0]
+    twin = hands.parts[0]
+    twin.outer, twin.inner = OTHER.get(main.outer, ""), OTHER.get(main.inner, "")
+    hands.sections = dict(source.sections)
+    if source.armhole_row is not None:
+        hands.armhole_row = source.armhole_row
+    mirror_rows(hands, main, twin, span)
+    hands.ended = source.ended
+    twin.ended = main.ended
+    hands.kept = dict(source.kept)
+    for one in source.parts[1:]:
+        other = Live(
+            one.n + sum(_net(row) for row in one.rows),
+            base=one.base,
+            next_right=True,
+            name=hands.name,
+            outer=OTHER.get(one.outer, ""),
+            inner=OTHER.get(one.inner, ""),
+        )
+        other.n = one.rows[0].before if one.rows else one.n
+        hands.parts.append(other)
+        mirror_rows(hands, one, other, span)
+        other.ended = one.ended
+    hands.lives = [hands.parts[-1]]
+    hands.live = hands.parts[-1]
+    hands.counts = [Count(one.span, one.stated, one.worked, one.row, one.what) for one in source.counts]
+    hands.mirrored_counts = True
+
+
+def _net(row: Row) -> int:
+    return row.before - row.after
+
+
+def mirror_rows(hands: Hands, source: Live, target: Live, span: Span) -> None:
+    """Work the rows of a group mirrored: edges change places, a binding off moves to the row that begins at its edge."""
+    have = target.number
+    moved: dict[int, list[Event]] = {}
+    last: dict[str, int] = {}
+    rows = [row for row in source.rows if row.number > have]
+    for row in rows:
+        for event in row.events:
+            _move(row, event, moved, last, target)
+    stop = max([row.number for row in rows] + list(moved), default=have)
+    for number in range(have + 1, stop + 1):
+        model = next((row for row in rows[number - have - 1 : number - have]), rows[-1] if rows else None)
+        events = tuple(moved.get(number, ()))
+        change = sum(event.n if event.act in ("inc", "cast on", "pick up") else -event.n for event in events)
+        side = "round" if target.rounds else "right" if target.next_right else "wrong"
+        before = target.n
+        base = model.after - model.before if model else 0
+        plain = base - sum(
+            event.n if event.act in ("inc", "cast on", "pick up") else -event.n
+            for event in (model.events if model else ())
+        )
+        after = max(0, before + change + plain)
+        words = model.words if model else ""
+        target.rows.append(
+            Row(
+                number,
+                side,
+                before,
+                before,
+                after,
+                after,
+                events,
+                model.span if model else span,
+                model.structure if model else "",
+                words,
+                model.section if model else "",
+            )
+        )
+        target.n = after
+        if not target.rounds:
+            target.next_right = not target.next_right
+    hands.world.rows_made += max(0, stop - have)
+
+
+def _move(row: Row, event: Event, moved: dict[int, list[Event]], last: dict[str, int], target: Live) -> None:
+    edge = OTHER.get(event.edge, event.edge)
+    lean = OTHER.get(event.lean, event.lean)
+    number = row.number
+    if event.act in ("bind off", "cast on") and edge in ("left", "right") and not target.rounds:
+        begins = {"right": "right", "wrong": "left"}.get(row.side, edge)
+        if begins == event.edge:
+            number += 1
+    while number <= last.get(edge, -1):
+        number += 2
+    if edge in ("left", "right"):
+        last[edge] = number
+    moved.setdefault(number, []).append(Event(event.act, edge, event.n, event.inset, lean))
+
+
+def _section(hands: Hands, step: say.Copy, source: Hands | None) -> None:
+    """'Shape armhole as on back': the shapings of that part at this group's edge, row for row."""
+    if source is None or not source.parts or not hands.parts:
+        return
+    hands.done(step)
+    name = SYNONYMS.get(step.section, step.section)
+    start = landmark(source, name)
+    if start is None:
+        return
+    hands.open_section(name)
+    rows = [row for row in source.parts[0].rows if row.number > start]
+    later = [number for other, number in source.sections.items() if other != name and number > start + 1]
+    if later:
+        rows = [row for row in rows if row.number < min(later)]
+    while rows and not rows[-1].events:
+        rows.pop()
+    live = hands.live
+    for row in rows:
+        events = []
+        for event in row.events:
+            edge = event.edge
+            if live.outer and edge in ("left", "right") and edge != live.outer:
+                continue
+            events.append(Event(event.act, edge, event.n, event.inset, event.lean))
+        from lastlook.knit.needle.fabric import fabric_row
+
+        if sum(event.n for event in events) > live.n:
+            return
+        if hands.armhole_row is None and events:
+            hands.armhole_row = live.number
+        fabric_row(hands, tuple(events), step.span)
+
+
+def repeat_of(hands: Hands, step: say.RepeatRows) -> None:
+    """'Work the 2 raglan rows of back until 8 sts remain'."""
+    from lastlook.knit.needle.rowing import repeat
+
+    source = find_piece(hands, step.piece)
+    if source is None or not hands.parts:
+        return
+    count = hands.at(step.last, 2)
+    start = source.sections.get(step.section or "raglan", 0)
+    rows = [entry for entry in source.recent if entry.run][-max(1, count) :]
+    del start
+    if rows:
+        hands.recent = list(rows)
+        from dataclasses import replace
+
+        repeat(hands, replace(step, piece="", last=say.Figure((float(len(rows)),))))
+
+
+def count_of(span: Span, stated: int, worked: int, row: int, what: str) -> Count:
+    """Return a printed count beside a worked one."""
+    return Count(span, stated, worked, row, what)

@@ -1,0 +1,107 @@
+"""Printed counts, needles, buttonholes and markers: what is said beside what is worked."""
+
+from __future__ import annotations
+
+from lastlook.finding import Span
+from lastlook.knit.needle.state import Count, Hands
+from lastlook.leaflet import instruction as say
+from lastlook.leaflet.instruction import Step
+
+
+def compare(hands: Hands, span: Span, stated: int, worked: int, what: str = "") -> bool:
+    """Put a printed count beside the worked one; a difference is told once."""
+    hands.counts.append(Count(span, stated, worked, hands.live.number, what))
+    if stated == worked:
+        return True
+    difference = worked - stated
+    if difference not in hands.off_by:
+        hands.trouble("count-short" if difference < 0 else "count-over", span, worked, stated, what)
+        hands.off_by.add(difference)
+    return False
+
+
+def printed(hands: Hands, step: Step) -> None:
+    """Check a printed count."""
+    if not isinstance(step, say.Printed):
+        return
+    if not hands.parts:
+        return
+    hands.done(step)
+    if hands.pending and hands.pending_step is not None:
+        from lastlook.knit.needle.rowing import close
+
+        close(hands)
+    stated = hands.at(step.n)
+    if step.of == "difference":
+        last = hands.live.rows[-1] if hands.live.rows else None
+        worked = abs(last.after - last.before) if last else 0
+        if worked == stated:
+            compare(hands, step.span, stated, worked, "difference")
+        return
+    if step.of == "rows":
+        _rows(hands, step, stated)
+        return
+    if step.of in ("part", "needle"):
+        _part(hands, step, stated)
+        return
+    if step.of == "" and stated != hands.live.n and hands.held and stated == _all(hands):
+        compare(hands, step.span, stated, stated, step.of)
+        return
+    compare(hands, step.span, stated, hands.live.n, step.of)
+
+
+def _all(hands: Hands) -> int:
+    return hands.live.n + sum(live.n for live in hands.held) + sum(hands.kept.values())
+
+
+def _rows(hands: Hands, step: say.Printed, stated: int) -> None:
+    """'-- 28 rows': the rows of the section, or of the whole piece."""
+    start = hands.sections.get(hands.section, 1)
+    in_section = hands.live.number - start + 1
+    worked = stated if hands.live.number == stated else in_section
+    compare(hands, step.span, stated, worked, "rows")
+
+
+def _part(hands: Hands, step: say.Printed, stated: int) -> None:
+    """A count on one needle or of held stitches; compared where there is such a group."""
+    if stated == hands.live.n:
+        compare(hands, step.span, stated, stated, step.of)
+    else:
+        near = [live.n for live in hands.held] + list(hands.kept.values())
+        worked = stated if stated in near else None
+        if worked is not None:
+            compare(hands, step.span, stated, stated, step.of)
+
+
+def needles(hands: Hands, step: Step) -> None:
+    """Stitches divided over needles sum to what there is."""
+    if not isinstance(step, say.Needles):
+        return
+    hands.done(step)
+    if step.parts and hands.parts:
+        total = sum(hands.at(part) for part in step.parts)
+        compare(hands, step.span, total, hands.live.n, "needles")
+
+
+def buttonholes(hands: Hands, step: Step) -> None:
+    """Remember how many buttonholes there are, and whether their rows fit in."""
+    if not isinstance(step, say.Buttonholes):
+        return
+    hands.done(step)
+    if step.n is not None:
+        hands.holes = hands.at(step.n)
+    if step.first is not None and step.every is not None and step.n is not None:
+        last = hands.at(step.first) + (hands.at(step.n) - 1) * hands.at(step.every)
+        hands.fixed_rows.append((step.span, last))
+        if hands.parts and last > hands.live.number and not hands.lengths_unknown:
+            hands.trouble("buttonholes-do-not-fit", step.span, last, hands.live.number)
+
+
+def marker(hands: Hands, step: Step) -> None:
+    """Remember where a marker hangs at the edge."""
+    if isinstance(step, say.Marker):
+        hands.done(step)
+        if step.mm is not None:
+            hands.marker_mm = step.mm.at(hands.world.size)
+        elif hands.parts:
+            hands.marker_row = hands.live.number

@@ -1,0 +1,117 @@
+"""One piece in the making, in one size: the live stitches, what waits on holders, and every instruction carried out.
+
+`World` is what the pieces share: the size, the gauge, pieces made before, holders, patterns.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, field
+
+from lastlook.finding import Span
+from lastlook.knit.needle import counting, fabric, rowing, shaping, sides
+from lastlook.knit.needle.chooser import Chooser
+from lastlook.knit.needle.live import Live
+from lastlook.knit.needle.state import Hands, World
+from lastlook.leaflet import instruction as say
+from lastlook.leaflet.instruction import Step
+
+MOST_ROWS = 3000
+"""No piece is longer; an instruction that would make it so is stopped and reported."""
+
+
+@dataclass(frozen=True)
+class Task:
+    """A piece to be made: its name, how often, and its steps."""
+
+    name: str
+    make: int
+    steps: tuple[Step, ...]
+    crochet: bool = False
+    span: Span = field(default_factory=lambda: Span(0, 0))
+
+
+Doer = Callable[[Hands, "Step"], None]
+
+
+def work_piece(task: Task, world: World, chooser: Chooser) -> Hands:
+    """Work a piece in the world's size and return the hands that made it."""
+    hands = Hands(task.name, task.make, world, chooser)
+    hands.crochet = task.crochet
+    sides.place_edges(hands)
+    steps = rowing.in_order(task.steps)
+    spot = 0
+    while spot < len(steps):
+        taken = _parallel(hands, steps, spot)
+        if taken == 0:
+            do(hands, steps[spot], steps[spot + 1] if spot + 1 < len(steps) else None)
+            taken = 1
+        spot += taken
+    rowing.close(hands)
+    sides.settle(hands)
+    return hands
+
+
+def _parallel(hands: Hands, steps: list[Step], spot: int) -> int:
+    """Carry out shapings that run at the same time together; return how many steps that took."""
+    first = steps[spot]
+    if not isinstance(first, say.Shape):
+        return 0
+    group, used = [first], 1
+    for step in steps[spot + 1 :]:
+        if isinstance(step, say.Shape) and step.same_time:
+            group.append(step)
+        elif not isinstance(step, say.Nothing | say.Section):
+            break
+        used += 1
+    while used > 1 and not isinstance(steps[spot + used - 1], say.Shape):
+        used -= 1
+    rowing.close(hands)
+    for live in list(hands.lives):
+        hands.live = live
+        shaping.shape_together(hands, group)
+    for step in group:
+        hands.done(step)
+    return used
+
+
+def do(hands: Hands, step: Step, after: Step | None = None) -> None:
+    """Carry out one step on every group that is being worked."""
+    hands.following = after
+    if isinstance(step, say.RowOf) and not hands.crochet:
+        rowing.row(hands, step)
+        return
+    if not isinstance(step, say.Nothing | say.Printed | say.Finish | say.Hold | say.Unread):
+        rowing.close(hands)
+    doer = DOERS.get(type(step))
+    if doer is None or hands.world.rows_made > 40_000:
+        return
+    if type(step) in EACH_GROUP and hands.lives:
+        for live in list(hands.lives):
+            hands.live = live
+            doer(hands, step)
+        return
+    doer(hands, step)
+
+
+def _nothing(hands: Hands, step: Step) -> None:
+    hands.done(step)
+
+
+def _section(hands: Hands, step: Step) -> None:
+    if isinstance(step, say.Section):
+        hands.open_section(step.name)
+        hands.done(step)
+
+
+DOERS: dict[type[Step], Doer] = {
+    say.CastOn: fabric.cast_on, say.WorkOn: fabric.work_on, say.Structure: fabric.structure,
+    say.BindOffs: shaping.bind_offs, say.Finish: sides.finish, say.RepeatRows: rowing.repeat,
+    say.Printed: counting.printed, say.Hold: sides.hold, say.Resume: sides.resume, say.Copy: sides.copy,
+    say.OtherSide: sides.other_side, say.Section: _section, say.Needles: counting.needles,
+    say.Progress: rowing.progress, say.Buttonholes: counting.buttonholes, say.Marker: counting.marker,
+    say.Rounds: fabric.rounds, say.Apart: sides.apart, say.Nothing: _nothing, say.RowOf: rowing.crochet_row,
+}  # fmt: skip
+EACH_GROUP = frozenset({say.WorkOn, say.BindOffs, say.Finish, say.RepeatRows, say.Printed, say.Progress})
+
+__all__ = ["Hands", "Live", "Task", "World", "do", "work_piece"]

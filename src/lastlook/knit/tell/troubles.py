@@ -1,0 +1,114 @@
+"""Counts, rows, goals and lengths that do not add up, each told once for all the sizes it is found in."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from lastlook.finding import Certainty, Finding, SourceText, Where
+from lastlook.knit.needle import Trouble
+from lastlook.knit.tell.attempt import Attempt
+
+SAYING: dict[str, tuple[str, str]] = {
+    "count-short": (
+        "Row {row} of {piece} leaves {worked} stitches; the leaflet says {stated}.",
+        "Working what is printed gives {worked}, which is {gap} fewer than the count printed here.",
+    ),
+    "count-over": (
+        "Row {row} of {piece} leaves {worked} stitches; the leaflet says {stated}.",
+        "Working what is printed gives {worked}, which is {gap} more than the count printed here.",
+    ),
+    "row-short": (
+        "This row of {piece} uses {worked} of the {stated} stitches on the needle; {gap} are left over.",
+        "A row has to use up every stitch that the row before it left: here there are {stated}, and its stitches and repeats come to {worked}.",
+    ),
+    "row-long": (
+        "This row of {piece} asks for {worked} stitches, and only {stated} are on the needle.",
+        "The row before leaves {stated}; what is printed for this one comes to {worked}, {gap} more than there are.",
+    ),
+    "repeat-does-not-fit": (
+        "The repeat does not fit into the {stated} stitches of {piece}; {gap} are left over.",
+        "Whole repeats use {worked} of the {stated} stitches, and nothing is named for the rest.",
+    ),
+    "goal-unreachable": (
+        "{piece} never comes to {stated} stitches here; the nearest it reaches is {worked}.",
+        "Each shaping takes or gives the same number every time, and from what is on the needle that never lands on {stated}.",
+    ),
+    "length-too-short": (
+        "The shaping of {piece} needs {worked} rows, and the length printed here holds {stated}.",
+        "At this gauge the shaping goes on for {gap} rows after the piece should have reached its length.",
+    ),
+    "buttonholes-do-not-fit": (
+        "The last buttonhole of {piece} comes on row {worked}, and the edge has only {stated} rows.",
+        "Counted from the first one, with the rows between that are printed, the last falls {gap} rows above the end of its edge.",
+    ),
+    "wrong-edge": (
+        "The neck of {piece} is bound off at its side edge, not at the front.",
+        "The row that binds off here begins at the {from_edge} edge, seen from the right side, and on this piece the front edge is the {to_edge} one. So the front is not the mirror image of its twin.",
+    ),
+    "row-not-there": (
+        "{piece} refers to row {stated}, and no such row is given.",
+        "No row of that number was worked in this piece before these words.",
+    ),
+}  # fmt: skip
+
+
+def of_troubles(
+    found: Iterable[tuple[str, Trouble]], sizes: tuple[str, ...], source: SourceText, attempts: dict[Trouble, Attempt]
+) -> list[Finding]:
+    """Return findings for troubles by size; the same trouble in several sizes is one finding."""
+    groups: dict[tuple[object, ...], list[tuple[str, Trouble]]] = {}
+    for size, one in found:
+        groups.setdefault((one.kind, one.span, one.piece), []).append((size, one))
+    return [_finding(group, sizes, source, attempts) for group in groups.values()]
+
+
+def _finding(
+    group: list[tuple[str, Trouble]], sizes: tuple[str, ...], source: SourceText, attempts: dict[Trouble, Attempt]
+) -> Finding:
+    size, one = group[0]
+    saying, why = SAYING.get(one.kind, ("{piece} does not add up here.", "{worked} against {stated}."))
+    values = _values(one)
+    where_sizes = [name for name, _ in group]
+    every = len(where_sizes) == len(sizes)
+    told = saying.format(**values)
+    if not every and len(sizes) > 1:
+        told = f"Size {_and(where_sizes)}: {told}"
+    reason = why.format(**values)
+    if not every and len(sizes) > 1:
+        others = [name for name in sizes if name not in where_sizes]
+        reason += f" In size {_and(others)} it adds up."
+    attempt = next((attempts[trouble] for _, trouble in group if trouble in attempts), None)
+    return Finding(
+        kind=one.kind, certainty=Certainty.PROVEN, say=told, why=reason,
+        attempt=attempt.say if attempt else _by_hand(one), checked=bool(attempt),
+        where=Where(span=one.span, piece=one.piece, row=one.row, edge=None),
+        size=None if every or len(where_sizes) > 1 else size, cures=attempt.cures if attempt else (),
+    )  # fmt: skip
+
+
+def _by_hand(one: Trouble) -> str | None:
+    if one.kind in ("row-short", "row-long", "repeat-does-not-fit"):
+        return "Compare this row with the rows round it: one stitch, one repeat or one edge stitch is printed too few or too many."
+    if one.kind in ("count-short", "count-over"):
+        return "Compare the figures of this sentence with those of the other sizes and of the pieces it is sewn to."
+    if one.kind == "length-too-short":
+        return "Work the shaping a little closer together, or the piece a little longer; whatever is sewn to it must follow."
+    return None
+
+
+def _values(one: Trouble) -> dict[str, str]:
+    edges = (one.words.split("|") + ["", ""])[:2] if one.kind == "wrong-edge" else ["", ""]
+    return {
+        "piece": one.piece, "row": str(one.row or 0), "worked": _figure(one.worked), "stated": _figure(one.stated),
+        "gap": _figure(abs(one.worked - one.stated)), "from_edge": edges[0], "to_edge": edges[1],
+    }  # fmt: skip
+
+
+def _figure(value: float) -> str:
+    return f"{round(value):d}"
+
+
+def _and(names: list[str]) -> str:
+    if not names:
+        return ""
+    return names[0] if len(names) == 1 else ", ".join(names[:-1]) + " and " + names[-1]
