@@ -22,6 +22,8 @@ from lastlook.scan.words import Seen, words
 
 LEAST_STRIP_CERTAINTY = 0.5
 """A strip read with less certainty is a picture's edge, a fold or a drawing; measured on pages without print."""
+SURE_LETTER, LIKELY = 0.9, 0.01
+"""A letter read with less certainty may be one of its rivals that is at least so likely, where that makes a word."""
 SMALL_PRINT = 14
 """Lines lower than this many picture elements are read with many mistakes."""
 
@@ -125,11 +127,22 @@ def _joined(pages: Sequence[tuple[Page, list[list[Seen]]]]) -> Scanned:
                 length += len(parts[-1])
             parts.append("\n")
             length += 1
-    mended = repair("".join(parts))
+    mended = repair("".join(parts), _may_be(placed))
     moved = [replace(one, span=Span(mended.moved(one.span.start), mended.moved(one.span.end))) for one in placed]
     text, repairs = mended.text, mended.in_place()
     doubts = doubt.doubtful(text, moved, repairs)
     return Scanned(text, tuple(page for page, _ in pages), tuple(moved), repairs, doubts)
+
+
+def _may_be(placed: Sequence[Word]) -> dict[int, str]:
+    """Return the other letters that the pictures allow, by offset in the text; figures are left out on both sides."""
+    out = {}
+    for word in placed:
+        for spot, sign in enumerate(word.signs):
+            others = "".join(other for other, chance in sign.rivals if chance >= LIKELY and not other.isdigit())
+            if others and sign.certainty < SURE_LETTER:
+                out[word.span.start + spot] = others
+    return out
 
 
 def _told(scanned: Scanned, told: Sequence[Finding]) -> Scanned:
