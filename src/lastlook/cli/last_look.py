@@ -17,11 +17,8 @@ def add(parser: argparse.ArgumentParser) -> None:
 
 def run(args: argparse.Namespace) -> int:
     """Show the looks; 0 where nothing stands open, 1 otherwise, 2 where the outfit can't be read."""
-    folder = told.folder_at(args.outfit)
-    if folder is None:
-        return 2
-    derived = outfit.derive(outfit.read(folder))
-    if told.is_unreadable(derived.outfit):
+    derived = told.derived_at(args.outfit)
+    if derived is None:
         return 2
     derived = told.laid(derived)
     wanted = [

@@ -29,11 +29,8 @@ def add(parser: argparse.ArgumentParser) -> None:
 
 def run(args: argparse.Namespace) -> int:
     """Write the sheets; 0 where all are there, 1 where one can't be printed yet, 2 where nothing can be read."""
-    folder = told.folder_at(args.outfit)
-    if folder is None:
-        return 2
-    derived = outfit.derive(outfit.read(folder))
-    if told.is_unreadable(derived.outfit):
+    derived = told.derived_at(args.outfit)
+    if derived is None:
         return 2
     derived = told.laid(derived)
     if not _has_pieces(derived, args.piece):

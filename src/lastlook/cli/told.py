@@ -26,6 +26,18 @@ def folder_at(place: str) -> outfit.Document | None:
     return found
 
 
+def derived_at(place: str) -> outfit.Derived | None:
+    """Return what follows from the outfit at a place; None, once it was said why, where it can't be taken."""
+    folder = folder_at(place)
+    if folder is None:
+        return None
+    derived = outfit.derive(outfit.read(folder))
+    impossible = [finding for one in derived.sewn for finding in one.hopeless if finding.kind == "piece-without-room"]
+    for finding in impossible:
+        complain(finding)
+    return None if is_unreadable(derived.outfit) or impossible else derived
+
+
 def complain(finding: Finding) -> None:
     """Say on standard error what can't be read."""
     print(f"{finding.say} {finding.why} {finding.attempt or ''}".strip(), file=sys.stderr)

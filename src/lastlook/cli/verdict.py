@@ -21,11 +21,8 @@ def add(parser: argparse.ArgumentParser) -> None:
 
 def run(args: argparse.Namespace) -> int:
     """Answer; 0 for three times yes, 1 otherwise, 2 where the outfit can't be read."""
-    folder = told.folder_at(args.outfit)
-    if folder is None:
-        return 2
-    derived = outfit.derive(outfit.read(folder))
-    if told.is_unreadable(derived.outfit):
+    derived = told.derived_at(args.outfit)
+    if derived is None:
         return 2
     if not args.no_lay:
         derived = told.laid(derived)

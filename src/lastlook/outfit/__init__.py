@@ -7,6 +7,7 @@ from lastlook.outfit.fits import fit_table
 from lastlook.outfit.garment.knitted import Knitted
 from lastlook.outfit.garment.level import Level, comparison
 from lastlook.outfit.garment.sewn import Sewn
+from lastlook.outfit.garment.would_fit import WouldFit, would_fit
 from lastlook.outfit.lay_again import lay_again, needs_laying, with_lay
 from lastlook.outfit.outfit import Ease, Knitting, MadePiece, Manner, Outfit, Sewing
 from lastlook.outfit.verdict import verdict, verdict_json
@@ -34,6 +35,7 @@ __all__ = [
     "Sewn",
     "Step",
     "Verdict",
+    "WouldFit",
     "change",
     "comparison",
     "demo",
@@ -50,4 +52,5 @@ __all__ = [
     "verdict_json",
     "with_lay",
     "within",
+    "would_fit",
 ]

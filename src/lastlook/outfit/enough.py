@@ -98,6 +98,8 @@ def _cloth(one: Sewn) -> Part:
     if one.problem is None:
         said = f"Whether {subject} is enough is not known yet: the {one.plan.name} has no pieces yet."
         return Part(subject, Answer.NOT_KNOWN_YET, said)
+    if one.hopeless:
+        return Part(subject, Answer.NO, f"{subject}: {one.hopeless[0].say}", one.hopeless)
     return _to_lay(subject, one)
 
 

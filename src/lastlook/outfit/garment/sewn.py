@@ -6,13 +6,14 @@ A stored lay is judged again with the pieces as they are now; only if it breaks 
 from __future__ import annotations
 
 import json
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from functools import lru_cache
 
 from lastlook import lay, paper
-from lastlook.finding import Finding
+from lastlook.finding import Certainty, Finding
 from lastlook.outfit.garment.problem import problem
 from lastlook.outfit.outfit import Outfit, Sewing
-from lastlook.quantity import Missing
+from lastlook.quantity import Missing, Origin
 from lastlook.stock import Cloth
 from lastlook.wearer import Measure, measure
 
@@ -33,6 +34,8 @@ class Sewn:
     placements: tuple[lay.Placement, ...] | Missing
     judgement: lay.Judgement | None
     """Of the stored lay with the pieces as they are now; None where there is none."""
+    hopeless: tuple[Finding, ...] = ()
+    """Proofs that no lay exists; asked only where none holds."""
 
 
 def sewn(outfit: Outfit, plan: Sewing) -> Sewn:
@@ -45,15 +48,33 @@ def sewn(outfit: Outfit, plan: Sewing) -> Sewn:
     judged = None
     if asked is not None and not isinstance(placements, Missing):
         judged = lay.judge(asked, placements)
-    return Sewn(plan, drafted, findings, cloth, asked, placements, judged)
+    holds = judged is not None and judged.proven
+    hopeless = _hopeless(asked) if asked is not None and not holds else ()
+    return Sewn(plan, drafted, findings, cloth, asked, placements, judged, hopeless)
+
+
+@lru_cache(maxsize=16)
+def _hopeless(asked: lay.Problem) -> tuple[Finding, ...]:
+    """Return why no lay can exist, where that is proven before any search."""
+    return tuple(one for one in lay.search(asked, passes=0).findings if one.certainty is Certainty.PROVEN)
 
 
 def draft(outfit: Outfit, plan: Sewing) -> paper.Drafted:
     """Return the pieces of a sewing for this wearer, altered as planned."""
     known = {name: measure(outfit.wearer, name) for name in ASKED}
     measures = {name: one.mm.best for name, one in known.items() if isinstance(one, Measure)}
-    outfit.cloth(plan.cloth)
-    return paper.alter(paper.draft(plan.kind, measures, dict(plan.options)), plan.alterations)
+    options = dict(plan.options)
+    if "waist_to_hem" in measures:
+        options.setdefault("length_mm", measures["waist_to_hem"])
+    drafted = paper.draft(plan.kind, measures, options)
+    return paper.alter(replace(drafted, easing=_easing(plan, outfit.cloth(plan.cloth))), plan.alterations)
+
+
+def _easing(plan: Sewing, cloth: Cloth | None) -> paper.Easing:
+    """Return what the cloth lets itself be eased: as a test strip showed, else the prior of its fibre."""
+    if plan.eases is not None:
+        return paper.Easing(plan.eases, Origin.MEASURED)
+    return paper.easing_of(cloth.fibre) if cloth else paper.UNKNOWN
 
 
 def stored(outfit: Outfit, plan: Sewing) -> tuple[lay.Placement, ...] | Missing:
