@@ -67,7 +67,9 @@ def _all(knitted: list[WorkedPiece], scale: Scale, asked: dict[int, Stretching])
     out: list[WorkedPiece] = []
     for piece in knitted:
         spot = next((spot for spot, one in enumerate(knitted[: len(out)]) if one.name == piece.part_of), None)
-        below = (0, 0) if spot is None else (_above(knitted[spot]), _above(out[spot]))
+        below = (0, 0)
+        if spot is not None:
+            below = _above(knitted[spot]), _above(out[spot]) - asked[id(knitted[spot])].above_rows
         out.append(recompose(piece, scale, asked[id(piece)], below))
     return tuple(_long_edges(old, new, knitted, out) for old, new in zip(knitted, out, strict=True))
 
