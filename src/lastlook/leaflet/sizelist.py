@@ -48,12 +48,58 @@ def read_values(canonical: str) -> Figure:
     return Figure(tuple(float(part) for part in canonical.strip("<>").split("|")))
 
 
+UNITS = frozenset({"st", "inch", "in", "row", "rnd", "x", "cm", ".", "inchmark"})
+
+
+def labelled_sizes(stream: list[Lexeme]) -> list[Lexeme]:
+    """Close up `66 sts. (Size 4--72 sts.) (Size 6--78 sts.)`: each further size in a bracket of its own."""
+    out: list[Lexeme] = []
+    spot = 0
+    while spot < len(stream):
+        more, stop, last = _labelled_values(stream, spot)
+        at = next((back for back in range(len(out) - 1, max(-1, len(out) - 4), -1) if out[back].figures), None)
+        if more and at is not None and all(one.canon in UNITS for one in out[at + 1 :]):
+            values = (*out[at].figures, *more)
+            out[at] = replace(out[at], canon=write_values(values), figures=values)
+            if len(out) > at + 1:
+                out[-1] = replace(out[-1], end=last)
+            out = out[: at + 1] + [one for one in out[at + 1 :] if one.canon != "."]
+            spot = stop
+        else:
+            out.append(stream[spot])
+            spot += 1
+    return out
+
+
+def _labelled_values(stream: list[Lexeme], spot: int) -> tuple[list[float], int, int]:
+    """Return the values of one or more labelled brackets from here, and where they end."""
+    values: list[float] = []
+    last = 0
+    while spot < len(stream) and stream[spot].canon == "(":
+        close = next((at for at in range(spot, min(len(stream), spot + 14)) if stream[at].canon == ")"), None)
+        inside = stream[spot + 1 : close] if close else []
+        dash = next((at for at, one in enumerate(inside) if one.canon in ("--", ":", "-")), None)
+        value = inside[dash + 1] if dash is not None and dash + 1 < len(inside) else None
+        labelled = inside[:1] and inside[0].canon in ("size", "sizes") or (dash == 2 and inside[1].canon in ("mos", "months", "years", "yrs", "year"))
+        if close is None or value is None or not value.figures or not labelled:
+            break
+        values.append(value.figures[0])
+        spot, last = close + 1, stream[close].end
+        if spot + 1 < len(stream) and stream[spot].canon == "." and stream[spot + 1].canon == "(":
+            spot += 1
+    return values, spot, last
+
+
 def size_list(stream: list[Lexeme], sizes: int) -> list[Lexeme]:
     """Join a number and the bracket of numbers after it into one lexeme."""
     out: list[Lexeme] = []
     spot = 0
     while spot < len(stream):
         one = stream[spot]
+        if one.canon.endswith(">th") and not one.figures:
+            joined, spot = _ordinals(stream, spot)
+            out.append(joined)
+            continue
         if not one.figures:
             out.append(one)
             spot += 1
@@ -68,6 +114,24 @@ def size_list(stream: list[Lexeme], sizes: int) -> list[Lexeme]:
             out.append(one)
             spot += 1
     return out
+
+
+def _ordinals(stream: list[Lexeme], spot: int) -> tuple[Lexeme, int]:
+    """Join `14th [16th, 18th]`."""
+    one = stream[spot]
+    values, at = [one.canon[1:-3]], spot + 1
+    if at < len(stream) and stream[at].canon in OPEN:
+        at += 1
+        while at < len(stream):
+            part = stream[at]
+            if part.canon.endswith(">th"):
+                values.append(part.canon[1:-3])
+            elif part.canon in CLOSE and len(values) > 1:
+                return replace(one, canon="<" + "|".join(values) + ">th", end=part.end), at + 1
+            elif part.canon not in BETWEEN:
+                break
+            at += 1
+    return one, spot + 1
 
 
 def _is_list(values: list[float], sizes: int, stream: list[Lexeme], stop: int) -> bool:
