@@ -1,0 +1,37 @@
+"""Will the skirt fit: shares, suppression, hem, opening, sitting, printed sizes."""
+
+from lastlook.paper.fit.hem import flare, hem_excess_mm, hem_findings, usual_depth_mm
+from lastlook.paper.fit.opening import Opening, elastic_cut_mm, needs_no_opening, opening_findings, zip_for_mm
+from lastlook.paper.fit.printed import Choice, PrintedSize, closest, length_prior_mm
+from lastlook.paper.fit.seated import LevelFit, ease_needed_mm, fit_of, seated_findings
+from lastlook.paper.fit.sharing import fold_depth_mm, in_two_places_mm, per_dart_mm, per_edge_mm, per_half_mm
+from lastlook.paper.fit.suppression import at_each_side_edge_mm, foundation_mm, half_block_mm, suppression_mm
+
+__all__ = [
+    "Choice",
+    "LevelFit",
+    "Opening",
+    "PrintedSize",
+    "at_each_side_edge_mm",
+    "closest",
+    "ease_needed_mm",
+    "elastic_cut_mm",
+    "fit_of",
+    "flare",
+    "fold_depth_mm",
+    "foundation_mm",
+    "half_block_mm",
+    "hem_excess_mm",
+    "hem_findings",
+    "in_two_places_mm",
+    "length_prior_mm",
+    "needs_no_opening",
+    "opening_findings",
+    "per_dart_mm",
+    "per_edge_mm",
+    "per_half_mm",
+    "seated_findings",
+    "suppression_mm",
+    "usual_depth_mm",
+    "zip_for_mm",
+]
