@@ -33,8 +33,10 @@ from lastlook.sheet.mark import INK, Face, Ink, Stroke, Style, Words, box
 
 MOST_KEPT = 14
 """Up to so many cuts stay on one page."""
-LOWEST_MM, HIGHEST_MM = 70.0, 150.0
-"""The table is drawn as high as keeps everything on one page; if that were lower than the first, up to the second."""
+LOWEST_MM = {True: 70.0, False: 115.0}
+"""The table is drawn as high as keeps everything on one page, but never lower than this, on lying and upright paper."""
+HIGHEST_MM = 150.0
+"""Where it has a page of its own, it is drawn at most so high."""
 ROUND_MM = 22.0
 """Room that the tapes and the words above the table take."""
 WIDE = 1.35
@@ -67,7 +69,7 @@ def cutting(sheet: Cutting, manner: Manner) -> Sheet:
         above += look_blocks(look, room, manner)
     below = [*_measures(sheet, room, manner), *_rests(worth_keeping(sheet.table.left_over), room, manner)]
     clear = high - sum(block.height_mm for block in (*above, *below)) - ROUND_MM
-    tallest = clear if clear >= LOWEST_MM else HIGHEST_MM
+    tallest = clear if clear >= LOWEST_MM[lying] else HIGHEST_MM
     return Sheet(framing.title, pages([*above, *_table(sheet, room, tallest, manner), *below], framing))
 
 
