@@ -9,6 +9,7 @@ import pytest
 from playwright.sync_api import Browser, Page, expect
 
 from lastlook.finding import Edit
+from lastlook.web import laying
 from tests.journeys.barriers import barriers
 from tests.journeys.conftest import Served
 from tests.journeys.harbour import harbour
@@ -147,3 +148,20 @@ def test_a_finger_moves_a_piece_for_a_left_handed_cutter(serve: Callable[..., Se
         touch.send("Input.dispatchTouchEvent", {"type": kind, "touchPoints": points})
     expect(phone.locator("#undo")).to_have_attribute("title", "Waistband was moved on the cloth.")
     assert float(str(_place(served, "Waistband")["x"])) > float(str(before["x"])) + 10
+
+
+def test_what_would_make_it_fit_is_tried_proven_and_taken(
+    serve: Callable[..., Served], page: Page, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(laying, "LONGEST_S", 3.0)
+    served = serve(harbour(Edit("stock.cloth.green-flannel.length", "44 in")))
+    page.goto(served.url(TABLE))
+    page.click("#search")
+    take = page.locator(".choices button").first
+    expect(take).to_be_visible(timeout=90_000)
+    assert barriers(page) == []
+    take.click()
+    expect(page.locator(".lead")).to_contain_text("Proven")
+    one = served.room.desk(served.number).derived.sewn[0]
+    assert one.judgement is not None
+    assert one.judgement.proven

@@ -14,7 +14,9 @@ from lastlook.web.room import Room
 
 SHARE_S = 0.002
 """How long a search stands aside after each pass, so that the screens answer at once."""
-LONGEST_S = 60.0
+LONGEST_S = 12.0
+"""How long everything is looked for as it is, before what would make it fit is looked for."""
+CHOICES_S = 60.0
 LAID = "The {name} was laid."
 MORE = "The rest of the {name} was laid anew."
 
@@ -32,6 +34,9 @@ class Search:
     stopped: bool = False
     ended: bool = False
     say: str = ""
+    choices: tuple[outfit.WouldFit, ...] = ()
+    """What would make it fit, where nothing was found as it is."""
+    conceding: bool = False
     revision: int | None = None
     """The revision at which the outfit stood when the search ended."""
     thread: threading.Thread | None = field(default=None, repr=False)
@@ -40,7 +45,7 @@ class Search:
         """Note how far it is; say whether it may go on."""
         self.passes, self.best, self.overlapping = progress.passes, progress.best, progress.overlapping
         time.sleep(SHARE_S)
-        return not self.stopped and time.monotonic() - self.started < LONGEST_S
+        return not self.stopped and time.monotonic() - self.started < (CHOICES_S if self.conceding else LONGEST_S)
 
     def stop(self) -> None:
         """Ask it to end with the best it has."""
@@ -93,18 +98,33 @@ class Laying:
     def _run(self, number: int, search: Search, locked: tuple[lay.Placement, ...]) -> None:
         try:
             found = lay.search(search.problem, seed=1, may_go_on=search.may_go_on, locked=locked)
-            self._keep(number, search, found, MORE if locked else LAID)
+            self._keep(number, search, found, locked)
             search.revision = self.room.shelf.stands_at(number).id
         finally:
             search.ended = True
 
-    def _keep(self, number: int, search: Search, found: lay.Lay, said: str) -> None:
+    def choose(self, number: int, garment: str, spot: int) -> None:
+        """Take one of the changes that would make it fit, with its lay; nothing happens where the pieces changed."""
+        search, desk = self.of(number, garment), self.room.desk(number)
+        if search is None or not 0 <= spot < len(search.choices) or not search.choices[spot].edits:
+            return
+        chosen = search.choices[spot]
+        changed = self.room.lay_out(outfit.change(desk.document, chosen.edits))
+        one = next((one for one in changed.derived.sewn if one.plan.name == garment), None)
+        if one is not None:
+            self.room.keep(number, outfit.with_lay(changed.document, one, chosen.lay), chosen.say)
+
+    def _keep(self, number: int, search: Search, found: lay.Lay, locked: tuple[lay.Placement, ...]) -> None:
         desk = self.room.desk(number)
         one = next((one for one in desk.derived.sewn if one.plan.name == search.name), None)
         if one is None or one.problem != search.problem:
             search.say = "The pieces changed in the meantime; what was found is not kept."
         elif not found.proven:
             search.say = found.findings[0].say if found.findings else "No lay was found in this time."
+            if not search.stopped and not locked:
+                search.conceding = True
+                search.choices = outfit.would_fit(one, search.may_go_on)
         else:
-            self.room.keep(number, outfit.with_lay(desk.document, one, found), said.format(name=search.name))
+            said = (MORE if locked else LAID).format(name=search.name)
+            self.room.keep(number, outfit.with_lay(desk.document, one, found), said)
             search.say = "Found, and proven."

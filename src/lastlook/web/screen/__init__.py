@@ -28,6 +28,7 @@ ACTS: tuple[tuple[str, Act], ...] = (
     ("/table/{garment}/judge", lay.judge),
     ("/table/{garment}/put", lay.put),
     ("/table/{garment}/search", lay.search),
+    ("/table/{garment}/choose", lay.choose),
     ("/table/{garment}/stop", lay.stop),
 )
 

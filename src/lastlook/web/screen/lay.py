@@ -44,6 +44,7 @@ def show(request: Request) -> Response:
         rests=[(in_words(rest, manner), use_of(rest)) for rest in table.left_over] if table and proven else [],
         proven=proven,
         searching=search is not None and not search.ended,
+        choices=search.choices if search and search.problem == one.problem and not proven else (),
         last_search=search.say if search and search.revision == room_of(request).shelf.stands_at(number).id else "",
     )
 
@@ -65,6 +66,16 @@ async def search(request: Request) -> Response:
     """Start a search; pieces that are held fast stay where they are."""
     asked = await request.json()
     return JSONResponse(await run_in_threadpool(_start, request, asked))
+
+
+async def choose(request: Request) -> Response:
+    """Take one of the changes that would make it fit."""
+    async with request.form() as form:
+        spot = str(form.get("spot"))
+    if spot.isascii() and spot.isdigit():
+        garment = str(request.path_params["garment"])
+        await run_in_threadpool(laying_of(request).choose, number_of(request), garment, int(spot))
+    return RedirectResponse(request.url.path.removesuffix("/choose"), SEE_OTHER)
 
 
 def watch(request: Request) -> Response:
@@ -92,6 +103,11 @@ def _told(going: Any) -> dict[str, Any]:
         return {"going": False, "say": ""}
     if going.ended:
         return {"going": False, "say": going.say}
+    if going.conceding:
+        return {
+            "going": True,
+            "say": "It does not all come out as it is. Looking for the least that would make it fit.",
+        }
     if going.best is not None and going.best.fits:
         return {"going": True, "say": f"Everything lies. Saving cloth: {going.passes} tries so far."}
     return {
