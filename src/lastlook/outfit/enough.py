@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from lastlook.finding import Certainty, Finding, Where
 from lastlook.outfit.answer import Answer, Answered, Part, within
 from lastlook.outfit.derive import Derived
 from lastlook.outfit.garment.knitted import Knitted
 from lastlook.outfit.garment.sewn import Sewn
+from lastlook.outfit.garment.spare import spare
 from lastlook.outfit.names import title
 from lastlook.quantity import Missing, Spread, exactly, write_weight
 from lastlook.stock import Yarn
@@ -20,7 +23,7 @@ def enough(derived: Derived) -> Answered:
     """Return the answer, lot by lot and cloth by cloth."""
     lots = tuple(dict.fromkeys(one.yarn for one in derived.knitted if one.yarn is not None))
     loose = tuple(_unnamed(one) for one in derived.knitted if one.yarn is None)
-    yarns = tuple(_yarn(lot, [one for one in derived.knitted if one.yarn == lot]) for lot in lots)
+    yarns = tuple(_yarn(derived, lot, [one for one in derived.knitted if one.yarn == lot]) for lot in lots)
     return Answered(QUESTION, (*yarns, *loose, *(_cloth(one) for one in derived.sewn)))
 
 
@@ -33,7 +36,7 @@ def _unnamed(one: Knitted) -> Part:
     return Part(f"Yarn for {one.plan.name}", Answer.NOT_KNOWN_YET, said, (finding,))
 
 
-def _yarn(lot: Yarn, users: list[Knitted]) -> Part:
+def _yarn(derived: Derived, lot: Yarn, users: list[Knitted]) -> Part:
     subject = title(lot.name)
     need = exactly(0.0)
     for one in users:
@@ -46,9 +49,23 @@ def _yarn(lot: Yarn, users: list[Knitted]) -> Part:
     answer, chance = within(left, 0.0, None)
     because = _sentence(subject, lot.grams, need, left, answer)
     findings = [one for user in users if not isinstance(user.forecast, Missing) for one in user.forecast.findings]
+    if answer is not Answer.YES:
+        findings = [_curable(derived, users, lot.grams, finding) for finding in findings]
     if answer is Answer.YES and left.best < need.best * COMFORT:
         findings.append(_close(lot, need, left))
     return Part(subject, answer, because, tuple(findings), chance)
+
+
+def _curable(derived: Derived, users: list[Knitted], have: Spread, finding: Finding) -> Finding:
+    """Return the finding that yarn is short, with what would spare enough of it."""
+    if finding.kind != "yarn-short":
+        return finding
+    last = users[-1]
+    others = sum(one.forecast.total_g.high for one in users[:-1] if not isinstance(one.forecast, Missing))
+    cures = spare(derived.outfit, last, have, others)
+    if not cures:
+        return finding
+    return replace(finding, attempt=" Or: ".join(cure.say for cure in cures), checked=True, cures=cures)
 
 
 def _sentence(subject: str, have: Spread, need: Spread, left: Spread, answer: Answer) -> str:

@@ -47,6 +47,10 @@ class Knitting:
     corrections: tuple[tuple[str, str], ...] = ()
     ease: tuple[tuple[str, Ease], ...] = ()
     """By level: 'bust', 'upper arm'."""
+    longer: tuple[tuple[str, float], ...] = ()
+    """How much longer than printed, in mm, at the 'body', the 'sleeve' or the 'armhole'; shorter is below nothing."""
+    wider: tuple[tuple[str, float], ...] = ()
+    """How much wider than printed, in mm, at the 'upper-arm' or the 'bust'."""
     place: tuple[tuple[str, int], ...] = ()
     """Where the hands are: how many rows of each piece are done."""
 

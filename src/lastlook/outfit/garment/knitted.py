@@ -11,11 +11,12 @@ from functools import lru_cache
 from lastlook import knit
 from lastlook.finding import Finding
 from lastlook.knit import LeafletReading, SizeReading, WorkedPiece
+from lastlook.knit.compose.alter import Changes, alter
 from lastlook.knit.yarn import Forecast, Weighed, forecast, stitches_of
 from lastlook.outfit.garment.knitted_shape import Heights, heights
 from lastlook.outfit.outfit import Knitting, MadePiece, Outfit
 from lastlook.piece import Edge, Seam, walk
-from lastlook.quantity import Gauge, Missing
+from lastlook.quantity import Gauge, Missing, Spread
 from lastlook.stock import Swatch, Yarn
 
 
@@ -34,6 +35,8 @@ class Knitted:
     made: tuple[MadePiece, ...]
     seams: tuple[Seam, ...]
     forecast: Forecast | Missing
+    altered: tuple[Finding, ...] = ()
+    """What altering the leaflet has to say."""
 
     @property
     def working_gauge(self) -> Gauge | None:
@@ -49,7 +52,7 @@ class Knitted:
     def findings(self) -> tuple[Finding, ...]:
         """Return what the reader says of the chosen size, with cures that point into this outfit."""
         wanted = (None, self.size.size if self.size else None)
-        return tuple(self._here(one) for one in self.reading.findings if one.size in wanted)
+        return (*(self._here(one) for one in self.reading.findings if one.size in wanted), *self.altered)
 
     def shape(self, piece: WorkedPiece) -> Heights | None:
         """Return a piece at the heights that matter, as made where it was made."""
@@ -81,13 +84,33 @@ def knitted(outfit: Outfit, plan: Knitting) -> Knitted:
     )
     text = outfit.document.text(plan.leaflet) or ""
     reading = read_once(text, gauge if isinstance(gauge, Gauge) else None, plan.readings, plan.corrections)
-    size = reading.by_size.get(_size(reading, plan))
     made = tuple(one for one in outfit.made if one.garment in (plan.name, ""))
     yarn = outfit.yarn(plan.yarn)
-    out = Knitted(
-        plan, reading, size, gauge, yarn, swatch, made, (), Missing("the yarn", "Name the yarn it is knitted in.")
-    )
+    size, altered = in_size(reading, plan, _size(reading, plan), gauge)
+    lack = Missing("the yarn", "Name a lot of the stock.")
+    out = Knitted(plan, reading, size, gauge, yarn, swatch, made, (), lack, altered)
     return replace(out, seams=_seams(out), forecast=_forecast(out))
+
+
+def in_size(
+    reading: LeafletReading, plan: Knitting, name: str, gauge: Gauge | Missing
+) -> tuple[SizeReading | None, tuple[Finding, ...]]:
+    """Return a size with what the maker wants longer or wider, and what there is to say of it."""
+    size = reading.by_size.get(name)
+    if size is None or not (plan.longer or plan.wider) or reading.gauge is None:
+        return size, ()
+    tall = wide = 1.0
+    printed = reading.gauge
+    if isinstance(gauge, Gauge) and isinstance(gauge.rows, Spread) and isinstance(printed.rows, Spread):
+        tall, wide = gauge.rows.best / printed.rows.best, gauge.stitches.best / printed.stitches.best
+    changes = Changes(
+        longer_mm={place: mm * tall for place, mm in plan.longer},
+        wider_mm={place: mm * wide for place, mm in plan.wider},
+    )
+    composed = alter(reading, size, changes)
+    if not composed.pieces:
+        return size, composed.findings
+    return replace(size, pieces=composed.pieces, seams=composed.seams), composed.findings
 
 
 @lru_cache(maxsize=64)

@@ -81,6 +81,8 @@ def comparison(mm: float, manner: Manner) -> str:
 def _verdict(level: Level, over: Spread, manner: Manner) -> str:
     low, high = write_length(level.ease.low_mm, manner.units), write_length(level.ease.high_mm, manner.units)
     wanted = f"{low} to {high}" if low != high else low
+    if level.ease.low_mm < 0 < level.ease.high_mm:
+        wanted = f"anything from {low.removeprefix('-')} less to {high} more"
     give = "" if over.is_certain() else f", give or take {write_length(over.plus_minus, manner.units)}"
     return f"{give}; {wanted} is wanted."
 

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import replace
 
-from lastlook.outfit.garment.knitted import Knitted
+from lastlook.outfit.garment.knitted import Knitted, in_size
 from lastlook.outfit.garment.knitted_shape import Heights, girth_at_underarm, is_body, is_sleeve
 from lastlook.outfit.garment.level import Level
 from lastlook.outfit.garment.sewn import Sewn
@@ -34,7 +34,7 @@ SEWN: dict[str, tuple[str, Ease]] = {
 
 def with_size(one: Knitted, size: str) -> Knitted:
     """Return the same garment in another size of its leaflet."""
-    return replace(one, size=one.reading.by_size.get(size))
+    return replace(one, size=in_size(one.reading, one.plan, size, one.gauge)[0])
 
 
 def knitted_levels(outfit: Outfit, one: Knitted) -> tuple[Level, ...]:

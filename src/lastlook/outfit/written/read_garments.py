@@ -6,13 +6,14 @@ from typing import Any
 
 from lastlook import paper
 from lastlook.finding import Finding
+from lastlook.knit.compose.alter import LONGER, WIDER
 from lastlook.outfit.outfit import Ease, Knitting, MadePiece, Manner, Sewing
 from lastlook.outfit.written.document import Document
 from lastlook.outfit.written.table import Table, count, grams, length_mm, one_of, strangers, unread
 from lastlook.quantity import Units, Unread, read_length
 from lastlook.quantity.length import read_number
 
-KNITTING = ("leaflet", "size", "yarn", "swatch", "ease", "readings", "corrections", "place")
+KNITTING = ("leaflet", "size", "yarn", "swatch", "ease", "longer", "wider", "readings", "corrections", "place")
 SEWING = ("kind", "cloth", "eases", "fold", "options", "alterations", "lay")
 MADE = ("garment", "piece", "rows", "rows_to_underarm", "cast_on", "stitches", "width", "length", "grams")
 FOLDS = ("none", "lengthwise", "both-selvedges-to-middle", "crosswise")
@@ -45,6 +46,8 @@ def _knitting(name: str, entry: Any, manner: Manner, folder: Document, findings:
         readings=tuple((key, value) for key, value in readings.items() if isinstance(value, int)),
         corrections=tuple((str(key), str(value)) for key, value in dict(entry.get("corrections", {})).items()),
         ease=_ease(dict(entry.get("ease", {})), manner.units, path, findings),
+        longer=_by_how_much(dict(entry.get("longer", {})), LONGER, f"{path}longer.", manner.units, findings),
+        wider=_by_how_much(dict(entry.get("wider", {})), WIDER, f"{path}wider.", manner.units, findings),
         place=_place(entry.get("place", {}), path, findings),
     )
 
@@ -76,6 +79,22 @@ def _ease(facts: Table, units: Units, path: str, findings: list[Finding]) -> tup
             findings.append(unread(f"{path}ease.{level}", said, "Write it like 2 to 4 in or 5 to 10 cm."))
             continue
         out.append((level, Ease(lengths[0], lengths[-1])))
+    return tuple(out)
+
+
+def _by_how_much(
+    facts: Table, places: tuple[str, ...], path: str, units: Units, findings: list[Finding]
+) -> tuple[tuple[str, float], ...]:
+    """Read how much longer or wider a place is to be: `sleeve = "-2 cm"`; a minus is shorter or narrower."""
+    out = []
+    findings += strangers(facts, places, path)
+    for place in (place for place in places if place in facts):
+        text = str(facts[place]).strip().replace("−", "-")
+        mm = read_length(text.removeprefix("-"), units)
+        if isinstance(mm, Unread):
+            findings.append(unread(path + place, mm.why, mm.attempt))
+            continue
+        out.append((place, -mm if text.startswith("-") else mm))
     return tuple(out)
 
 
