@@ -67,6 +67,8 @@ def take_up(hands: Hands, name: str, run: say.Run) -> None:
     """Set what plain rows are worked in; 'pattern' without a run is the leaflet's own pattern."""
     if not name:
         return
+    if name == "pattern" and not run and hands.cycle:
+        return
     hands.fabric, hands.fabric_run = name, run
     hands.cycle, hands.cycle_spans, hands.cycle_spot = [], [], 0
     if name == "pattern" and not run and hands.world.patterns:

@@ -60,10 +60,12 @@ def _listed(part: list[Step]) -> list[Step]:
     for one in part:
         if isinstance(one, RowOf) and one.label and one.label.numbers:
             now = []
-            for number in one.label.numbers[:MOST_LISTED]:
+            pairwise = len(one.like) == len(one.label.numbers) > 1
+            for place, number in enumerate(one.label.numbers[:MOST_LISTED]):
                 if number in rows:
                     return part
-                rows[number] = now = [replace(one, label=replace(one.label, numbers=(number,)))]
+                like = (one.like[place],) if pairwise else one.like
+                rows[number] = now = [replace(one, label=replace(one.label, numbers=(number,)), like=like)]
             if one.label.every:
                 fillers.append((one.label.numbers[-1], one))
         else:

@@ -184,6 +184,7 @@ def _edge(way: _Way, used: int) -> tuple[str, int]:
 def _group(item: Group, run: Run, spot: int, way: _Way) -> None:
     if item.times is not None:
         _repeated(item, _times(item, way.size, way.more), way)
+        _walk(item.tail, way)
         return
     uses = fixed_uses(item.items, way.size, way.more)
     rest = item.rest.whole(way.size) if item.rest else _after(run, spot, way.size, way.more)
@@ -263,8 +264,6 @@ def _repeated(item: Group, times: int, way: _Way) -> None:
     if times <= 1 or (parts_inside and times < 60):
         for _ in range(times):
             _walk(item.items, way)
-        if item.tail and item.times is not None:
-            _walk(item.tail, way)
         return
     uses = fixed_uses(item.items, way.size, way.more) * times
     gives = fixed_gives(item.items, way.size, way.more) * times
@@ -273,8 +272,6 @@ def _repeated(item: Group, times: int, way: _Way) -> None:
     way.out.used += uses
     way.out.gives += gives
     way.here += gives
-    if item.tail:
-        _walk(item.tail, way)
 
 
 def _other(item: Item, run: Run, spot: int, way: _Way) -> None:

@@ -28,7 +28,7 @@ def _place(text: str, subject: str) -> str:
                         ("bo", "armhole"), ("rib", "rib"), ("cuff", "rib"), ("divid", "divide"), ("neck", "neck")):  # fmt: skip
         if re.search(rf"\b{word}", text):
             return place
-    if text.strip():
+    if text.strip() and not text.startswith("meas on"):
         return "beg"
     return {"armhole": "armhole", "raglan": "armhole", "rib": "here", "foot": "heel", "cap": "armhole",
             "border": "here", "band": "beg"}.get(subject, "beg")  # fmt: skip

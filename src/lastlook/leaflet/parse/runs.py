@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field, replace
 
-from lastlook.leaflet.instruction import Figure, Group, Item, Run, Work
+from lastlook.leaflet.instruction import Figure, Group, Item, Run, Taken, Work
 from lastlook.leaflet.parse.cursor import Cursor, figure
 from lastlook.leaflet.parse.stitches import stitch
 
@@ -60,11 +60,22 @@ def _one(cursor: Cursor, found: _Open, depth: int) -> bool:
             return False
         found.items.append(group)
         return True
-    item = stitch(cursor)
+    item = _picked_more(cursor, found) or stitch(cursor)
     if item is None:
         return False
     found.items.append(_times(cursor, item))
     return True
+
+
+def _picked_more(cursor: Cursor, found: _Open) -> Item | None:
+    """After stitches that were picked up: '20 sts along side of neck'."""
+    if not found.items or not isinstance(found.items[-1], Taken):
+        return None
+    since = cursor.pos
+    match = cursor.take(r"(?P<n>{N})(?: st)? (?P<w>(?:along|across|down|up|round|around|at|on|over|from|to)(?: (?!and |pu |k )[a-z-]+| <\d>th){1,7})(?= [,;.(]| and| --|$)")
+    if match is None:
+        return None
+    return Taken(figure(match), match["w"], "from" not in match["w"] and "hold" not in match["w"], span=cursor.span(since))
 
 
 def _times(cursor: Cursor, item: Item) -> Item:

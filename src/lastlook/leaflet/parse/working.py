@@ -32,7 +32,9 @@ MANNER = (
 def work_on(cursor: Cursor, before: list[Step]) -> Step | None:
     """Read 'work even until …', 'work in k 1, p 1 rib for …', 'continue in pattern'."""
     since = cursor.pos
-    verb = cursor.take(VERB)
+    if cursor.see(r"(?:and )?(?:k|p|work|cont|rib) (?:across|over) (?:\w+ )*{N}"):
+        return None
+    verb = cursor.take(VERB) or cursor.take(r"change to (?=stst|garter|moss|revstst|rib|patt|k )")
     text = verb.group() if verb else ""
     found = WorkOn(structure=_of_verb(text))
     evidence = bool(found.structure)
