@@ -65,9 +65,11 @@ def _split(text: str, found: list[Head]) -> list[Head]:
 def _cut(text: str, start: int, cast: int) -> int:
     paragraph = text.rfind("\n\n", start, cast)
     if paragraph >= 0:
-        return paragraph + 2
+        start = paragraph + 2
     stop = max((match.end() for match in re.finditer(r"[.:;]\s+(?=[A-Z])", text[start:cast])), default=-1)
     line = text.rfind("\n", start, cast)
+    if paragraph >= 0:
+        return start + max(stop, 0)
     return start + stop if stop >= 0 else (line + 1 if line >= 0 else start)
 
 

@@ -12,6 +12,8 @@ from lastlook.leaflet.sizelist import Figure
 THING = (
     r"(?:piece|work|it|back|front|sleeve|armhole|foot|leg|band|collar|rib|strip|all|underarm|left front|right front|cuff|"
     r"garment|length|edge|side|sleeve seam|beret|total length|whole|shoulder|hat|scarf|belt|body|raglan|side edge|"
+    r"sweater|tie|panel|coat|jacket|vest|blanket|afghan|dress|stocking|glove|mitten|helmet|muffler|cape|pocket|shawl|stole|jumper|cardigan|"
+    r"pullover|blouse|skirt|bonnet|bootee|cover|rug|square|lace|edging|knitting|tube|hood|insertion|robe|sacque|"
     r"hand|crown|yoke|thumb|border|sock|fronts|this|entire piece|neckband|seam|hem|st|cap|side seam|patt|center)"
 )
 ABOUT = r"(?:about |approx |not quite |almost |nearly |full |fully |good )?"
@@ -114,13 +116,13 @@ def _like(cursor: Cursor) -> Goal | None:
 
 def _rows(cursor: Cursor) -> Goal | None:
     match = cursor.take(
-        r"(?:for |until )?(?:the )?(?:next |foll |another |about )*(?P<n>{N}) (?:more |plain |foll |complete |further |k |alt |even )*"
-        r"(?P<w>row|rnd|ridge)(?! {N}| (?:above|of (?:k|p)\b))(?: (?:have been|are|having been|in-all) ?(?:work|k|made|done)?)?"
+        r"(?:for |until )?(?:you having |there are |there having |you having made )?(?:the )?(?:next |foll |another |about )*(?P<n>{N}) (?:more |plain |foll |complete |further |k |alt |even )*"
+        r"(?P<w>row|rnd|ridge|rib(?= ?[.,;]|$| on| (?:are|having)))(?! {N}| (?:above|of (?:k|p)\b))(?: (?:have been|are|having been|in-all) ?(?:work|k|made|done)?)?"
     )  # fmt: skip
     if match is None:
         return None
     rows = _n(match)
-    if match["w"] == "ridge":
+    if match["w"] in ("ridge", "rib"):
         rows = Figure(tuple(2 * one for one in rows.values))
     return Goal(rows=rows)
 
@@ -128,7 +130,7 @@ def _rows(cursor: Cursor) -> Goal | None:
 def _count(cursor: Cursor) -> Goal | None:
     match = cursor.take(
         r"(?:until|to) (?:(?:there are|there is|there be|you have|you having|having|only|rem|there rem|have|all but|of|decreased to|number is dec to|inc to) )*(?P<n>{N})(?: st)?"
-        r"(?: (?:{LEFT}|on (?:(?:each|<1>th|<2>th|<3>th|<4>th|hold|all) )?needle|on (?:each|both)(?: side)?|are {LEFT}|in-all|of raglan {LEFT}|on (?:all )?needle in-all))*"
+        r"(?: (?:{LEFT}|upon needle|on (?:(?:each|<1>th|<2>th|<3>th|<4>th|hold|all) )?needle|on (?:each|both)(?: side)?|are {LEFT}|in-all|of raglan {LEFT}|on (?:all )?needle in-all))*"
         r"(?: in (?:raglan|armhole|neck|\w+)(?: shape)?)?"
     )  # fmt: skip
     if match is None:
@@ -146,7 +148,7 @@ def ending(cursor: Cursor) -> Ending | None:
     since = cursor.pos
     match = cursor.take(
         r"(?:[,(] )?(?:and |or )?(?:end|finish|finishing|last row)(?: (?:use|on|after|in|at|off use|having|to have|being))*(?: (?:last|one|work|complete|<1>))*"
-        r" (?:(?P<row>p|k|ws|rs|<\d+>th|rib|patt|even|dec|inc|buttonhole)(?: (?:of|st|patt|rib))*(?: (?P<o>row|rnd|patt|side|rep))?(?: of work| of patt| (?:of )?ws| facing| row)*|(?P<e>front|neck|center|armhole|side|underarm|cuff|shoulder|inner|outer|toe|back)(?: front)?(?: edge)?)(?: \))?"
+        r" (?:(?P<row>p|k|ws|rs|<\d+>th|row <\d+>|rib|patt|even|dec|inc|buttonhole)(?: (?:of|st|patt|rib))*(?: (?P<o>row|rnd|patt|side|rep))?(?: of work| of patt| (?:of )?ws| facing| row)*|(?P<e>front|neck|center|armhole|side|underarm|cuff|shoulder|inner|outer|toe|back)(?: front)?(?: edge)?)(?: \))?"
     )  # fmt: skip
     if match is None:
         after = cursor.take(
@@ -160,7 +162,7 @@ def ending(cursor: Cursor) -> Ending | None:
         r"\( (?:at|on) (?P<e>front|neck|center|armhole|side) edge \)|at (?P<g>front|neck|center|armhole|side) edge"
     )
     row = match["row"] or ""
-    if row in ("rib", "patt", "even", "dec", "inc", "buttonhole") or row.startswith("<"):
+    if row in ("rib", "patt", "even", "dec", "inc", "buttonhole") or "<" in row:
         row = _numbered(row)
     if extra and not edge and not row:
         edge = extra["e"] or extra["g"]
@@ -169,6 +171,7 @@ def ending(cursor: Cursor) -> Ending | None:
 
 def _numbered(row: str) -> str:
     """The 4th row of a pattern is a wrong-side row if it is even."""
+    row = row.removeprefix("row ")
     if not row.startswith("<"):
         return ""
     return "ws" if int(row.strip("<>th")) % 2 == 0 else "rs"

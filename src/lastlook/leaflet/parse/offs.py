@@ -34,8 +34,11 @@ def offs(cursor: Cursor, before: list[Step]) -> Step | None:
 
 def _cast_on(cursor: Cursor) -> Step | None:
     since = cursor.pos
+    lead = cursor.take(r"(?:and )?at (?P<e>end|beg) of (?:last|next|this|same|each|foll|each of next)? ?(?P<m>{N})? ?row ,? ?co (?P<n>{N})(?: st)?(?: for [a-z]+(?=[ ,;.]))?")
+    if lead:
+        return CastOn(figure(lead) or ONE, rows=None if lead["m"] is None else figure(lead, "m"), edge=lead["e"])
     match = cursor.take(
-        r"(?:(?:use|on|with) (?:(?!co )(?:\w+|<[^>]*>|,) ?){1,16}?,? ?)?(?:and )?co(?: on)?(?: each)? (?P<n>{N})(?: (?:st|ch))?(?: (?:on (?:each|every|one|<\d+>) (?:of )?(?:<\d+> )?needle|use \w+ (?:yarn|no <\d+> needle)|in (?:mc|cc|color)))?"
+        r"(?:(?:use|on|with) (?:(?!co )(?:\w+|<[^>]*>|,) ?){1,16}?,? ?)?(?:and )?(?:co|set up)(?: on)?(?: each)? (?P<n>{N})(?: (?:st|ch))?(?: (?:on (?:each|every|one|<\d+>) (?:of )?(?:<\d+> )?needle|use \w+ (?:yarn|no <\d+> needle)|in (?:mc|cc|color)))?"
     )
     if match is None:
         again = cursor.take(r"(?:make|with|on|ch|work) (?P<n>{N}) (?:ch|st) (?:for )?(?:foundation|on needle)")
@@ -161,6 +164,10 @@ def _cadenced(cursor: Cursor, n: Figure) -> Step | None:
 def _more(cursor: Cursor, before: list[Step]) -> Step | None:
     """Read 'and 7 sts at beg of foll 2 rows', 'then 11 once' after a binding off."""
     last = next((step for step in reversed(before[-3:]) if isinstance(step, BindOffs)), None)
+    grown = next((step for step in reversed(before[-2:]) if isinstance(step, CastOn) and step.rows), None)
+    if grown is not None:
+        match = cursor.take(r"(?:and )?(?P<n>{N}) st " + BEG + r"(?:next|foll) (?P<m>{N})? ?row")
+        return CastOn(figure(match) or ONE, rows=figure(match, "m") or ONE, edge="beg") if match else None
     if last is None:
         return None
     since = cursor.pos
@@ -252,6 +259,16 @@ def _hold(cursor: Cursor) -> Step | None:
 
 
 def _resume(cursor: Cursor) -> Step | None:
+    match = cursor.take(r"(?:and )?(?:sl|place|put|take)(?: (?:up|back))? (?P<n>{N}) (?:(?:left|right|back|front|sleeve|thumb|instep|heel) )?st (?:from|off) (?:(?:<1>|<1>th|left|right|back|front|sleeve|st|alt|center) )*hold(?: (?:on|to|onto|back)(?: (?:to|on))?(?: (?:[a-z]+|no <\d+>|<\d+>)){0,4}? ?needle)?") or cursor.take(
+        r"(?:and )?(?:sl|place|put|take) (?P<n>{N}) (?:thumb|instep|heel|held|sole) st (?:on|onto|to) (?:<[234]> )?(?:dpn|needle)"
+    )
+    if match:
+        return Resume(figure(match), "rem")
+    match = cursor.take(r"(?:turn ,? ?)?(?:and )?work (?:back and (?:forth|fwd) )?(?:on|over) (?:these |heel |sole )?(?P<n>{N}) st(?: of (?:back|front|heel|sleeve))?(?: only)?(?= [,;.:]|$)")
+    if match:
+        return Resume(figure(match), "first")
+    if cursor.take(r"(?:and )?(?:cont |work )(?:on )?(?:<1>th|first) set of st"):
+        return Resume(None, "first")
     match = cursor.take(
         r"(?:and )?(?:use rs (?:of work )?facing ,? ?)?(?:join|rejoin|attach|return|sl|place|take|cont|work|go back|with|now work)(?: (?:in|on|back|to|with|at|yarn|up|onto|work|cont|,|alt|first|and|neck edge|inner end|inside|center|edge|end|of|<\d> needle|needle|no <\d+>|larger|smaller|hold|next|start|beg|ws|rs|facing|pick|new|ball|another|same))* (?:the )?(?P<w>rem|alt|left|first|<1>th|<2>th|last|these|those|held|hold)(?: (?P<n>{N}))?(?: (?P<m>{N}))? st(?: (?:left|only|on needle|for (?:\w+ ?){1,3}(?=[,;.:])|of (?:\w+ ?){1,3}(?=[,;.:])|from hold|on hold|from (?:front|back) hold|again|onto needle|to needle|on(?:to)? (?:no <\d+> )?needle|to correspond|held))*(?! (?:k|p|in|even|as|every|until))"
     )
@@ -283,7 +300,7 @@ def _divide(cursor: Cursor) -> Step | None:
     if each:
         return Needles((figure(each) or ONE,) * min(6, (figure(each, "m") or ONE).whole(0)))
     match = cursor.take(
-        r"(?:and )?(?:divide|arrange|place|distribute|having|sl)(?: (?:st|these|rem|all|them|having|{N}|evenly|equally|on|onto|into))* (?:on|onto|over|between|equally on) (?:<[34]> |three |four )(?:dpn |dp )?needle(?: (?:no <\d+>|evenly|equally))*"
+        r"(?:and )?(?:divide|arrange|place|distribute|having|sl)(?: (?:st|these|rem|all|them|having|{N}|evenly|equally|on|onto|into))* (?:on|onto|over|between|equally on) (?:<[234]> |three |four )(?:dpn |dp )?needle(?: (?:no <\d+>|evenly|equally))*"
     )
     parts: list[Figure] = []
     if match or cursor.see(

@@ -13,13 +13,13 @@ NEEDLES = (
 )
 YARNS = (
     r"(?:and |, )*(?:use|with|in|join|break|break off|attach|tie|tie in|join in|change to|drop|pick up|cut|carry|take|fasten off|pu)(?: (?:in|on|off|up|to|and|join|attach|double|<1>|<2>|strands? of|strand|of|alt|a|ball|end|length|the|second|new|contrast(?:ing)?|main|same|another|drop|more|leave|all|both|<\d+>th|ends?))*"
-    r" (?:yarn|mc|cc|maincolor|color(?: [abcd])?|white|black|navy|gold|red|blue|green|grey|gray|pink|yellow|brown|natural|contrast|main|dark|light|background|w|b|a|c|d|wool)(?: (?:yarn|color|double|off|and|at|only|on|in|w|b|cc|mc|st|end|leave(?: .{1,20}? inch)?(?: end)?|for sewing|to (?:front|back)|neck|edge|sleeve|inner|outer|side|front|armhole|of|center|work|join|from|first|<1>th))*"
+    r" (?:yarn|mc|cc|maincolor|color(?: [abcd])?|white|black|navy|gold|red|blue|green|grey|gray|pink|yellow|brown|natural|contrast|main|dark|light|background|w|b|a|c|d|wool)(?: (?:yarn|color|double|off|and|at|only|on|in|w|b|cc|mc|st|end|leave(?: .{1,20}? inch)?(?: end)?|for sewing|to (?:front|back)|neck|edge|sleeve|inner|outer|side|front|armhole|of|left|right|shoulder|center|work|join|from|first|<1>th))*"
 )
 MANNERS = r"(?:and |, )*(?:(?:keeping|keep|being|taking|take|having|allow|beg(?:ing)? and end|always|being sure|be sure|be careful|making sure|work all|sl|inc|taking care|note|note that|n b|remember|while|whenever)(?: (?:\S+)){0,18}?)(?= [,;.:]| --|$)"
 SEWING = (
-    r"(?:sew|knot|seam|press|block|steam|damp|pin|weave|stitch|fold|turn (?:up|under|in|back|hem|to (?:ws|inside))|hem|baste|tack|face|line|lace|wash|dry|stretch|crochet|fasten|overcast|whip|oversew|catch|finish|trim|"
+    r"(?:sew|knot|st (?:down|up|tog|in place)|make st <\d+> inch|seam|press|block|steam|damp|pin|weave|stitch|fold|turn (?:up|under|in|back|hem|to (?:ws|inside))|hem|baste|tack|face|line|lace|wash|dry|stretch|crochet|fasten|overcast|whip|oversew|catch|finish|trim|"
     r"join (?:the )?(?:\w+ ){0,4}?(?:seam|edges?|shoulder|side|sleeve|band|raglan|underarm|collar|cap|back|end)|join (?:shoulder|side|sleeve|raglan|tog|underarm|both|two|right|left|neck)|set in|set (?:in )?sleeve|insert|attach|make (?:a |<1> |<2> )?(?:pompon|pompom|tassel|cord|fringe|twisted|buttonloop|loop|crochet)|work (?:buttonhole st|<\d+> row (?:of )?(?:sc|dc)|blanket)|"
-    r"embroider|gather|thread|run|cut|starch|lay|pull|brush|wind|place (?:buttons?|zipper|elastic|on|a damp|between)|sl st|darn|bind (?:edges?|neck)|cover|put (?:in|on)|finish(?:ing)?|button|using (?:back|flat)|with (?:back st|flat seam)|stuff|adjust|reinforce|try|mark|measure|neaten|use backstitch|omit|avoid|easing|matching)"
+    r"embroider|gather|thread|run|cut|starch|lay|pull|brush|wind|place (?:buttons?|zipper|elastic|on|a damp|between)|sl st|darn|<\d> (?:row|rnd) (?:of )?(?:sc|dc)\b|around [a-z]+ work (?:\S+ ){1,6}in crochet|bind (?:edges?|neck)|cover|put (?:in|on)|finish(?:ing)?|button|using (?:back|flat)|with (?:back st|flat seam)|stuff|adjust|reinforce|try|mark|measure|neaten|use backstitch|omit|avoid|easing|matching)"
 )
 MOVES = re.compile(
     r"(?:^| )(?:k|p|inc|dec|bo|co|sl|narrow|widen|yo|psso|rib|tog|rep|row|rnd|st|pu|stst|garter|make|turn|until|needle)(?= |$)"
@@ -59,7 +59,16 @@ def nothing(cursor: Cursor, before: list[Step]) -> Step | None:
         (NEEDLES, "needles"),
         (r"(?:and )?(?:use |with )?(?:(?:tapestry|sewing|blunt|darning|yarn|wool) needle|(?:no <[^>]*>|<[^>]*> mm|smaller|larger|finer|coarser|size <[^>]*>|dp|dpn|circular|same|free)(?: dp| dpn| circular)? needle)(?: ,)?", "needles"),
         (YARNS, "yarn"), (DONE, "as follows"),
-        (r"\( (?:right|left|rs|ws|all|both|back|front|inc|dec|buttonhole|cable|same|main|note|see|this|first|center|make|optional|for|or|neck|armhole|side)(?: [^()]*)?\)", "aside"),
+        (r"\( to (?:make|inc|dec|work) [^()]*\)", "told"),
+        (r"(?:and )?(?:work|k|use|read|knitting|with|p|substituting|make) (?:[a-z]+ |<[^>]*> ){1,6}?(?:in place|instead) of (?:[a-z0-9]+ ?|<[^>]*> ?){1,5}?(?=[,;.:]|$)", "exchange"),
+        (r"for (?:neck|sleeve|thumb|heel|cuff|border|collar|band|instep)(?= (?:pu|widen|co|take)\b)", "heading"),
+        (r"(?:work |k )?<1> (?:st )?(?:for|in|to|from) (?:each|every) (?:<\d> )?(?:row|ridge|st|bo|of|edge)(?: (?:row|st|ridge))*", "spread"),
+        (r"when there (?:are|is|having) (?:enough|sufficient|too many) st", "needles"),
+        (r"on (?:heel|instep|sole|<\d>th|front|back) needle(?: only)?(?: :| ,)?", "needles"),
+        (r"from hold (?:on|to|onto)(?: (?:[a-z]+|<\d>)){0,3}? ?(?:needle|dpn|cn)", "needles"),
+        (r"(?:join|ending) (?:use|with) sl st(?: (?:to|in|into) (?:[a-z<>0-9]+ ?){1,4}?(?=[,;.]|$))?", "crochet"),
+        (r"(?:this|these|which|it) (?:is|are|form|forms|make|makes)\b(?:(?! [.;:])(?!<).)*(?= [.;:]|$)", "told"),
+        (r"\( (?:mark|right|left|rs|ws|all|both|back|front|inc|dec|buttonhole|cable|same|main|note|see|this|first|center|make|optional|for|or|neck|armhole|side)(?: [^()]*)?\)", "aside"),
         (r"for (?:the )?(?:left|right|back|front|sleeve|collar|cuff|all|both|small|medium|large|first|second|lower|body|upper|underarm|neck)(?: [a-z]+){0,4}(?= [,;.:])", "heading"),
         (r"(?:all|both) size|(?:\( )(?:all|both) size(?: \))", "sizes"),
         (r"(?:and )?(?:break|cut)(?: off)?(?: yarn| it)?(?= [,;.]|$| and)", "yarn"),
@@ -79,7 +88,7 @@ def nothing(cursor: Cursor, before: list[Step]) -> Step | None:
         (r"\(|\)", "bracket"),
         (r"(?:use|with|over|in) (?:the )?(?:<\d>th|first|second|third|same|alt|free|empty) needle(?: ,)?", "needles"),
         (r"(?:on|at) (?:heel|sole|instep) st only", "place"),
-        (r"make (?:<2>|another|<1>|both|alt|<2>th)(?: (?:more|alike|pieces?|the same|same|in same way|like this))*(?= [,;.]|$)", "make"),
+        (r"make (?:<2>|another|<1>|both|alt|<2>th)(?: (?:more|alike|pieces?|the same|same|in same way|like this|like it|exactly|like|it|to correspond))*(?= [,;.]|$)", "make"),
         (r"\*(?: \*)*", "mark"),
     ):  # fmt: skip
         if cursor.take(pattern):

@@ -268,7 +268,7 @@ def progress(cursor: Cursor, before: list[Step]) -> Step | None:
     for _ in range(8):
         cursor.take(r",|;|and|:")
         more = cursor.take(
-            r"(?:work|having|k|with|always|p|making|taking|knitting|allow|there being)* ?(?:always )?(?P<n>{N}) (?:st )?(?P<d>more|less|fewer|extra)(?: st)?(?: (?:st|between|before|after|each|every|x|dec|inc|narrow|widen|row|rnd|on|in|of|at|the|end|side|k|group|time|alt|gap|turn|point))*"
+            r"(?:work|having|k|with|use|always|p|making|taking|knitting|allow|there being)* ?(?:always )?(?P<n>{N}) (?:st )?(?P<d>more|less|fewer|extra)(?: st)?(?: (?:st|between|before|after|each|every|x|dec|inc|narrow|widen|row|rnd|on|in|of|at|the|end|side|k|group|time|alt|gap|turn|point))*"
         )
         if more:
             change = (1 if more["d"] in ("more", "extra") else -1) * (figure(more) or Figure((1.0,))).whole(0)
@@ -282,6 +282,8 @@ def progress(cursor: Cursor, before: list[Step]) -> Step | None:
             r"until all (?:the )?(?:side |heel )?st(?: (?:on|at|of) (?:\w+ ?){1,3}?)? (?:(?:having|have|are|been|has|is) ?)*(?:work|k|used|taken|taken in)(?: (?:in|off|up))?"
         ):
             found = Goal(until_what="all")
+            continue
+        if cursor.take(r"(?:work|knitting) (?:toward|towards|from) [a-z]+|(?:<[^>]*> )?st (?:each x )?in (?:this|same) (?:way|manner)"):
             continue
         if cursor.take(r"(?:dec|inc) (?:<1> st )?(?:in this (?:way|manner) )?"):
             continue

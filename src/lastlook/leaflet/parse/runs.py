@@ -84,6 +84,9 @@ def _times(cursor: Cursor, item: Item) -> Item:
         match = cursor.take(r"(?P<n>{N}) x(?! (?:more|in-all))")
         if match:
             return Group((item,), figure(match), span=item.span)
+        alone = item.uses != item.gives and not item.reach and item.gives >= 0
+        if alone and cursor.take(r"(?:,? ?rep )?" + REACH):
+            return Group((item,), None, reach="end", span=item.span)
     return item
 
 

@@ -12,17 +12,17 @@ from lastlook.leaflet.parse.runs import run
 from lastlook.leaflet.sizelist import Figure
 
 TWO = Figure((2.0,))
-ACT = r"(?:and )?(?:at |on |keeping (?:\w+ ?){1,4}, )?(?:cont |still |cont work |work even |keep |cont use )?(?:in patt )?(?:to )?(?P<act>dec|inc|narrow|widen|(?:k|p|take|work) <2> (?:st )?tog(?: tbl)?(?= (?:(?:at|on|in) )?(?:the )?(?:each|both|every|beg|end|neck|armhole|front)\b(?! of row)))(?: (?:(?P<n>{N})(?! (?:row|rnd|x))|st|again))?(?: st| in-all)*"
+ACT = r"(?:and )?(?:at |on |keeping (?:\w+ ?){1,4}, )?(?:cont |still |cont work |work even |keep |cont use )?(?:in patt )?(?:to )?(?:shape (?P<sp>neck|armhole|front|raglan|shoulder|side)(?: (?:edge|slope))? by )?(?P<act>dec|inc|narrow|widen|(?:(?:k|p|take|work) <2> (?:st )?tog(?: tbl)?|k2tog|p2tog|skp|ssk|skpo)(?= (?:(?:at|on|in) )?(?:the )?(?:inside|within|each|both|every|beg|end|neck|armhole|front)\b(?! of row)))(?: (?:(?P<n>{N})(?! (?:row|rnd|x))|st|again))?(?: st| in-all)*"
 EDGES: tuple[tuple[str, str], ...] = (
     (r"(?:at|in|on) (?:beg|end) of (?:each|every) needle", "needles"),
-    (r"(?:at |on |in )?(?:each|both) (?:end|side|edge)(?: of)?(?: (?:needle|work|piece))?(?: edge)?(?! of (?:marker|center))", "both"),
+    (r"(?:at |on |in )?(?:each|both) (?:end|side|edge)(?! of (?:each |every )?(?:marker|center|seam|instep))(?: of)?(?: (?:needle|work|piece))?(?: edge)?", "both"),
     (r"(?:at |in )?(?:the )?beg and (?:at )?(?:the )?end(?: of(?! (?:next|every|each|this|foll|<|alt|rs))(?: needle| row)?)?", "both"),
     (r"(?:at |on )?(?:each|both|every) (?P<e>neck|front|center|armhole|side|raglan|shoulder|inner|outer|sleeve|underarm) edge", "named"),
     (r"(?:at |on |along )?(?:the )?(?P<e>neck|center front|front|center|armhole|side|raglan|same|this|that|shoulder|inner|outer|alt|sleeve|underarm|toe|heel|shaped|lower|cuff|opposite|seam|right|left|back)(?: (?:side|or))?(?: (?:front|neck|armhole|side))? edge(?: (?:in same way|only))?", "named"),
     (r"(?:at |on )(?:the )?(?P<e>neck|front|armhole|side|raglan|underarm)(?: side| seam)?(?= [,;.]| every| on| next| in)", "named"),
     (r"(?:at|in) (?:the )?(?P<e>beg|end)(?: of (?:needle|row))?(?! (?:of )?(?:next|every|each|foll|<|this|rs|alt))", "named"),
     (r"(?:at|in) (?:the )?(?P<e>beg|end) of(?= (?:next|every|each|foll|<|this|rs|alt))", "named"),
-    (r"(?:(?:before|after) and (?:before|after)|(?:on |at )?each side of|before and after) (?:each |every |the |<\d> )?(?:marker|center|seam)(?: st| <\d> st| <\d>)?", "places"),
+    (r"(?:(?:before|after) and (?:before|after)|(?:on |at )?(?:each|both) side of|before and after) (?:each |every |the |<\d> )?(?:marker|center|seam)(?: st| <\d> st| <\d>)?", "places"),
     (r"(?:in |on )?(?:the )?center(?: of)?(?: (?:st|row|needle))?", "center"),
 )  # fmt: skip
 ROW = r"(?:(?:k|p|rs|ws|patt|inc|dec) )?(?:row|rnd)"
@@ -55,6 +55,8 @@ def shape(cursor: Cursor, before: list[Step]) -> Step | None:
     found = replace(lead or Shape(act), act=act, n=figure(match) or ONE, same_time=same_time, start=start)
     if timed:
         found = replace(found, cadences=(timed,))
+    if match["sp"] and not found.edge:
+        found = replace(found, edge=match["sp"])
     found = _modifiers(cursor, found)
     grows = cursor.see(r",? ?(?:(?:work|having|k|with|p|always|knitting) )*{N} (?:st )?(?:more|less|fewer)")
     if grows or not (found.edge or found.cadences or found.to or same_time):

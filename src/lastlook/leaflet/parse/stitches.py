@@ -31,7 +31,7 @@ Made = Item | None
 Maker = Callable[[re.Match[str]], Made]
 NOT_STITCHES = (
     r"(?:k|p|work|rib|garter|cont|stst|moss) (?:even )?(?:next )?{N} (?:more |plain |complete |other )?"
-    r"(?:row|rnd|ridge|inch|cm|patt|needle)\b"
+    r"(?:row|rnd|ridge|inch|cm|patt|needle|rib(?= ?[.,;]|$| on))\b"
 )
 _SL_TAIL = r"(?: (?:as if to (?:k|p)|as for (?:k|p)(?:ing)?|(?:k|p|knit|purl)ways|(?:k|p) ?wise|kwise|pwise|purlwise|knitwise|pw))?"
 
@@ -91,7 +91,7 @@ STITCHES: tuple[tuple[str, Maker], ...] = (
     (r"(?:p )?(?:narrow) (?P<n>{N}) (?:x|st)", _fixed("k2tog", 2, 1, "right")),
     (r"(?P<v>p|k) (?:next )?{ST}(?P<n>{N}) {ST}(?:into|in) (?:one|<1>)(?: st)?", _tog("right")),
     (r"p narrow", _fixed("p2tog", 2, 1, "right")),
-    (r"narrow(?: <1>)?", _fixed("k2tog", 2, 1, "right")),
+    (r"narrow(?: <1>)?(?! every)", _fixed("k2tog", 2, 1, "right")),
     (r"n(?: <1>)?(?= [,;.*)]|$)", _fixed("k2tog", 2, 1, "right")),
     (r"sl and (?:bind|b)|sl bind", _fixed("skp", 2, 1, "left")),
     (r"sl,? narrow and (?:bind|b)", _fixed("sk2p", 3, 1, "left")),
@@ -99,7 +99,7 @@ STITCHES: tuple[tuple[str, Maker], ...] = (
     (r"(?:k|p|work)(?: <2>)?(?: st)? (?:twice|<2> x) (?:into|in) (?:next|same|last|<1>th)(?: st)?", _fixed("kfb", 1, 2)),
     (r"(?:k|work|make) <2> {ST}(?:in|into|out of|from) (?:next|<1>|one|last|<1>th|same)(?: st)?", _fixed("kfb", 1, 2)),
     (r"(?P<v>k|p|make|work) (?P<n>{N}) {ST}(?:in|into|out of) (?:next|<1>|same|<1>th)(?: st)?", lambda m: Work("into1", ONE, 1, round(_n(m).values[0]))),
-    (r"(?:inc|widen)(?: <1>)?(?: st)?(?: (?:k|p)(?:ways|wise))? (?:in|into|on) (?:each|every)(?: <1>)?(?: of)?(?: next)?(?: (?P<n>{N}))?(?: st)?", _fixed("inc", 1, 2)),
+    (r"(?:inc|widen)(?: <1>)?(?: st)?(?: (?:k|p)(?:ways|wise))? (?:in|into|on) (?:each|every)(?! <\d+>th)(?: <1>)?(?: of)?(?: next)?(?: (?P<n>{N}))?(?: st)?", _fixed("inc", 1, 2)),
     (r"inc (?:<1> )?{ST}(?:(?:k|p)(?:ways|wise) )?(?:in|into|on|by) (?:next|last|<1>th|same|this|following|foll|k|p|k twice into|center|end)(?: (?:st|<1> st))?", _fixed("inc", 1, 2)),
     (r"inc (?P<n>{N})(?: st)?(?= [,;.)*]| and| k| p|$)", _fixed("inc", 1, 2)),
     (r"inc(?: st)?(?= [,;)])", _fixed("inc", 1, 2)),
@@ -129,9 +129,10 @@ STITCHES: tuple[tuple[str, Maker], ...] = (
     (r"drop (?P<n>{N})?(?: st)?(?: off needle)?(?= [,;.)]|$)", _fixed("drop", 1, 0)),
     (r"(?:bo) (?:center |next )?(?P<n>{N})(?: st)?(?: in (?:rib|patt|k|p))?(?: for (?:neck|front|back|underarm|buttonhole)(?: of neck)?)?(?! at )", lambda m: BindOff(figure(m))),
     (r"co (?P<n>{N})(?: st)?(?: (?:over (?:\w+ ?){1,6}|for (?:\w+ ?){1,4}|in place of (?:\w+ ?){1,6})(?=[,;.]|$))?(?! at )", lambda m: CastOnInRow(_n(m))),
-    (r"(?:and )?(?:pu|k up)(?: and (?:k|p))? (?P<n>{N})(?: st| loops)?(?P<w>(?: (?:along|down|up|from|across|rnd|around|at|on|in|evenly|for|of|to|over) (?:(?!pu |k |and k |and pu |sl |co |work )[a-z-]+ ?|<1>th ){1,9})?)(?= ?[,;.(:)]|and|--|$|k |pu )", lambda m: Taken(figure(m), (m["w"] or "").strip(), True)),
+    (r"(?:and )?(?:pu|k up|widen(?= <\d+> st (?:along|on|at|down|up|from)))(?: and (?:k|p))? (?P<n>{N})(?: st| loops)?(?P<w>(?: (?:along|down|up|from|across|rnd|around|at|on|in|evenly|for|of|to|over) (?:(?!pu |k |and k |and pu |sl |co (?!edge)|work )[a-z-]+ ?|<1>th ){1,9})?)(?= ?[,;.(:)]|and|--|$|k |pu )", lambda m: Taken(figure(m), (m["w"] or "").strip(), True)),
     (r"(?:and )?(?:(?P<v>k|p|rib|work|patt|cont)(?: (?:across|over|on))?)(?: next)?(?: the)? (?P<n>{N}) (?P<s>(?:\w+ )?st (?:of|from|on|left on)(?: (?:<1>|<2>th|one))? (?:back|front|left|right|sleeve|hold|pocket|st|first|alt|instep|center|spare|heel)(?: (?!and )(?:[a-z]+)){0,4}|st (?:left |rem )?(?:of|from|at|on) (?:(?!and )[a-z]+ ?){1,5}|(?:st )?from (?:(?!and )[a-z]+ ?){1,5}|instep st|heel st)", lambda m: Taken(figure(m), (m["s"] or "").strip(), False)),
     (r"(?P<n>{N}) st (?:of|from) (?P<s>(?:back|front|left|right|sleeve|hold|first|<1>th|<2>th|alt|spare)(?: (?!and )[a-z]+){0,3})", lambda m: Taken(figure(m), (m["s"] or "").strip(), False)),
+    (r"sl (?P<n>{N}) st of (?P<s>back|front|left front|right front|sleeve)(?= (?:and|,))", lambda m: Taken(figure(m), m["s"], False)),
     (r"turn(?: work)?", lambda m: Turn()),
     (r"(?:and )?(?:join|use|with)(?: in)? (?:another|alt|<2>th|new|second|separate)(?: (?:ball|skein|length|end))?(?: of)?(?: yarn)?", lambda m: Parted()),
     (r"(?P<v>" + VERB + r")(?: \w+)? (?:to|up to|until) (?:within )?(?:last )?(?P<n>{N}) {ST}(?:from|of|before) end(?: of (?:row|rnd|needle))?", _reach("last")),

@@ -16,7 +16,7 @@ NAMED = {
 VERB = (
     r"(?:and )?(?:(?:cont|work|keep|keeping|proceed|go on|in foll)(?: (?:on|to|along))*(?: (?:work|k|p|rib|knitting)(?! <))?|"
     r"(?:k|p)(?: k)?(?= (?:even|in|for|until|every|each|{N} (?:inch|row|rnd|ridge|more|cm)|k\b|plain|straight|round|rnd|around|alt|to (?:meas|length)|as))|"
-    r"rib(?= (?:for|until|even|{N} (?:inch|row|rnd|more)|as|in|to))|rep(?= patt)|keep patt)"
+    r"k knitting|rib(?= (?:for|until|even|{N} (?:inch|row|rnd|more)|as|in|to))|rep(?= patt)|keep patt)"
 )
 ON = (
     r"(?:on|over|across|use)(?: (?:these|those|rem|<1>th|last|all|same|each set of|set of|foll|center|this|sole|heel|instep|each|both)){0,3} (?:(?P<n>{N}) )?(?:heel |instep |sleeve |front |back |shoulder |neck )?"
@@ -214,8 +214,15 @@ def work_more(cursor: Cursor, before: list[Step]) -> Step | None:
 def plain_rows(cursor: Cursor) -> Step | None:
     """Read 'P 1 row', 'knit 3 rounds', 'work 1 row'."""
     since = cursor.pos
+    turns = cursor.take(r"k (?:<1> )?row ,? ?(?:and )?p (?:<1> )?row(?: alt)?(?=,? ?(?:for|until) )")
+    if turns:
+        cursor.take(r",")
+        far = goal(cursor)
+        if far is not None:
+            return WorkOn(structure="stockinette", goal=far, span=cursor.span(since))
+        cursor.pos = since
     match = cursor.take(
-        r"(?:and )?(?P<v>k|p|work|rib|cont)(?: (?:even|in rib|in patt|straight|back|across|k|plain|a))* (?P<n>{N}) (?:more |k |plain |foll |complete |alt |even |p )*(?P<w>row|rnd|ridge)"
+        r"(?:and )?(?P<v>k|p|work|rib|cont)(?: (?:even|in rib|in patt|straight|back|across|k|plain|a))* (?P<n>{N}) (?:more |k |plain |foll |complete |alt |even |p )*(?P<w>row|rnd|ridge|rib(?= ?[.,;]|$| on))"
         r"(?: (?:k|plain|even|straight|without (?:shape|dec|inc)|p|on (?:rs|ws)(?: of work)?|for (?:a )?(?:hem|hemline|turn|fold|turn(?:ing)? ridge|turn row|fold line|ridge)(?: line| ridge)?|in (?:rib|patt|garter|stst|moss)|back and forth))*"
     ) or cursor.take(r"(?P<v>k|p|work|rib) (?:next |<1> |foll |one |back |k )?(?P<w>row|rnd)(?P<n>(?!x)x)?") or cursor.take(
         r"(?:k|work|make)? ?(?P<n>{N}) (?:plain |k |more )?(?P<v>k|p) (?P<w>row|rnd)"
@@ -224,11 +231,14 @@ def plain_rows(cursor: Cursor) -> Step | None:
     if match is None:
         return None
     n = figure(match) or Figure((1.0,))
-    if match["w"] == "ridge":
+    if match["w"] in ("ridge", "rib"):
         n = Figure(tuple(2 * one for one in n.values))
     name = {"k": "plain", "p": "purl", "rib": "rib", "garter": "garter"}.get(match["v"], "")
     found = WorkOn(structure=name, goal=replace(WorkOn().goal, rows=n))
     last = ending(cursor)
     if last is not None:
         found = replace(found, ending=last)
+    if cursor.see(r"(?:in|of) (?:k|p|rib|moss|garter|stst|\()\b|on (?:these|those|<|each|all|sole|heel)"):
+        found = _modified(cursor, found) or found
+        found = _modified(cursor, found) or found
     return replace(found, span=cursor.span(since))
