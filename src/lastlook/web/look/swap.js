@@ -3,6 +3,10 @@
 
 const SILENT = "Last Look does not answer. What was kept before is kept; start it again and reload this page.";
 
+/** Whether an answer is awaited, and the steps (take back, bring back) that were pressed meanwhile. */
+let busy = false;
+const waiting = [];
+
 /** Listen for such forms, wherever they are put later. */
 export function swapForms() {
   document.addEventListener("submit", (event) => {
@@ -13,18 +17,34 @@ export function swapForms() {
   });
 }
 
-/** @param {HTMLFormElement} form @param {HTMLElement | null} submitter */
+/** Send a form; while an answer is awaited only steps are kept in mind. @param {HTMLFormElement} form @param {HTMLElement | null} submitter */
 async function send(form, submitter) {
-  if (form.getAttribute("aria-busy") === "true") return;
+  const action = form.getAttribute("action") ?? "";
+  if (busy) {
+    if (/\/(undo|redo)$/.test(action)) waiting.push(action);
+    return;
+  }
+  busy = true;
   form.setAttribute("aria-busy", "true");
   try {
-    const answer = await fetch(form.action, { method: "POST", body: new FormData(form, submitter) });
+    const answer = await fetch(action, { method: "POST", body: new FormData(form, submitter) });
     await show(answer);
   } catch {
     tell(SILENT);
+    waiting.length = 0;
   } finally {
+    busy = false;
     form.removeAttribute("aria-busy");
   }
+  next();
+}
+
+/** Do the next step that was pressed while an answer was awaited. */
+function next() {
+  const action = waiting.shift();
+  const form = action && document.querySelector(`form[action="${action}"]`);
+  const button = form && form.querySelector("button");
+  if (form instanceof HTMLFormElement && button && !button.disabled) form.requestSubmit();
 }
 
 /** Put an answered page in place of the one shown, and the hands back where they were. @param {Response} answer */
