@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from lastlook.finding import Certainty, Finding, Where
 from lastlook.knit.compose.alter.changes import Changes, is_band, is_body, is_sleeve, stretching
+from lastlook.knit.compose.alter.divided import set_out
 from lastlook.knit.compose.alter.page import write_altered
 from lastlook.knit.compose.alter.profile import underarm_row
 from lastlook.knit.compose.alter.recompose import Stretching, is_above, recompose
@@ -27,7 +28,7 @@ def alter(reading: LeafletReading, size: SizeReading, changes: Changes) -> Compo
         return not_composed(title, size.size, [_no_gauge(title)])
     scale = Scale(wanted.stitches.best / printed.stitches.best, wanted.rows.best / printed.rows.best)
     across, up = wanted.stitches.best / 100.0, wanted.rows.best / 100.0
-    knitted = [piece for piece in size.pieces if piece.rows]
+    knitted = set_out(size.pieces)
     asked = _asked(knitted, changes, across, up)
     clash = [_too_much(piece, asked[id(piece)]) for piece in knitted]
     if any(clash):

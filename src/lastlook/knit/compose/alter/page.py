@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from lastlook.knit.compose.craft.write import edging_words, ending, write_rows
+from lastlook.knit.compose.alter.profile import underarm_row
+from lastlook.knit.compose.craft.write import edging_words, ending, upper_heading, write_rows
 from lastlook.knit.compose.raglan.leaflet import heading, two_sides, wrapped
 from lastlook.knit.worked import Act, WorkedPiece, WorkedRow
 from lastlook.quantity import Gauge, Missing
@@ -30,17 +31,28 @@ def write_altered(title: str, pieces: Sequence[WorkedPiece], gauge: Gauge, size:
 def _body(piece: WorkedPiece, pieces: Sequence[WorkedPiece]) -> list[str]:
     lines = [_start(piece)]
     spot = 1 if piece.cast_on is None and piece.rows and _picks_up(piece.rows[0]) else 0
+    underarm = underarm_row(piece)
     while spot < len(piece.rows):
         end = spot
-        while end < len(piece.rows) and piece.rows[end].structure == piece.rows[spot].structure:
+        while end < len(piece.rows) and _goes_on(piece, spot, end, underarm):
             end += 1
-        lines += _run(piece.rows[spot:end], spot)
+        if spot == underarm and upper_heading(piece):
+            rows = write_rows(piece.rows[spot:end])
+            lines += [f"{upper_heading(piece)} {rows[0]}", *rows[1:]]
+        else:
+            lines += _run(piece.rows[spot:end], spot)
         spot = end
     lines += ending(piece)
     sides = [one for one in pieces if one.part_of == piece.name]
     if len(sides) == 2:
         lines += two_sides(piece, sides[0], sides[1])
     return lines
+
+
+def _goes_on(piece: WorkedPiece, spot: int, row: int, underarm: int) -> bool:
+    """Whether a row belongs to the run that begins at `spot`: one structure, and one side of the underarm."""
+    alike = piece.rows[row].structure == piece.rows[spot].structure
+    return alike and (spot >= underarm) == (row >= underarm)
 
 
 def _start(piece: WorkedPiece) -> str:

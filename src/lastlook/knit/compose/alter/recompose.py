@@ -40,8 +40,8 @@ def recompose(
 ) -> WorkedPiece:
     """Return the piece in new stitches and rows.
 
-    `rows_below` are the old and new rows from the underarm to the foot of this part of a divided piece: heights go on
-    from there.
+    `rows_below` are the old and new rows from the underarm to the foot of this part of a divided piece:
+    heights go on from there.
     """
     parts = stretches(piece)
     heights = _heights(parts, scale, more, rows_below)

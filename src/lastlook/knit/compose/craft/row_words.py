@@ -8,8 +8,8 @@ from lastlook.knit.worked import Act, Shaping, Side, WorkedRow
 LEFT_LEAN = {
     (Side.RIGHT, 1): ("sl 1, k 1, psso", 2),
     (Side.RIGHT, 2): ("sl 1, k 2 tog, psso", 3),
-    (Side.WRONG, 1): ("p 2 tog through back loops", 2),
-    (Side.WRONG, 2): ("p 3 tog through back loops", 3),
+    (Side.WRONG, 1): ("p 2 tog through back", 2),
+    (Side.WRONG, 2): ("p 3 tog through back", 3),
 }
 RIGHT_LEAN = {
     (Side.RIGHT, 1): ("k 2 tog", 2),

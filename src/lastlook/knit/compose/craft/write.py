@@ -157,7 +157,7 @@ def _list(rows: Sequence[WorkedRow]) -> Passage:
 def _numbered(rows: Sequence[WorkedRow], words: Sequence[str], times: int, after: int) -> str:
     if times == 1:
         lines = [f"Next row: {line}." for line in words]
-        lines[-1] = lines[-1].removesuffix(".") + f" -- {after} sts."
+        lines[0] = lines[0].removesuffix(".") + f" -- {rows[0].after} sts."
         return "\n".join(lines)
     lines = [f"Row {number}: {line}." for number, line in enumerate(words, 1)]
     return "\n".join([*lines, f"Repeat last {len(rows)} rows {_more(times - 1)} -- {after} sts."])
@@ -177,7 +177,16 @@ def write_piece(piece: WorkedPiece, needles: tuple[str, str] = ("smaller", "larg
     lower = write_rows(piece.rows[edging:underarm])
     first = f"{opening} Beginning with a k row, work in stockinette st as follows: {' '.join(lower)}"
     upper = write_rows(piece.rows[underarm:])
+    if upper:
+        upper[0] = f"{upper_heading(piece)} {upper[0]}".strip()
     return [first, *upper, *ending(piece)]
+
+
+def upper_heading(piece: WorkedPiece) -> str:
+    """Return the heading of what comes above the underarm, by what its edges are called."""
+    names = " ".join(edge.name.edge for edge in piece.edges)
+    table = (("raglan", "SHAPE RAGLAN:"), ("cap", "SHAPE CAP:"), ("armhole", "SHAPE ARMHOLES:"))
+    return next((words for word, words in table if word in names), "")
 
 
 def edging_words(structure: str, rows: int) -> str:
@@ -191,6 +200,8 @@ def ending(piece: WorkedPiece) -> list[str]:
     """Return the sentence that takes the piece off the needle."""
     if piece.ended is Ended.BOUND_OFF:
         return [f"Bind off remaining {piece.end_stitches} sts."]
+    if piece.ended is Ended.FASTENED_OFF and piece.end_stitches > 1:
+        return [f"Next row: K {piece.end_stitches} tog and fasten off."]
     if piece.ended is Ended.ON_HOLDER:
         return [f"Place remaining {piece.end_stitches} sts on a stitch holder."]
     return []

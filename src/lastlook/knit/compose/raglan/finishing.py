@@ -44,17 +44,17 @@ def _first(one: PickUp) -> tuple[tuple[int, int], ...]:
 def neck_pick_ups(counts: RaglanCounts, asked: Asked) -> tuple[PickUp, ...]:
     """Return the stitches round a neck, from the right front edge or the left back seam on."""
     side = _along(counts.neck_rows, asked)
-    sleeve = PickUp("top of sleeve", counts.sleeve_top, None)
+    first, second = (PickUp(f"top of {hand} sleeve", counts.sleeve_top, None) for hand in ("left", "right"))
     back = PickUp("back neck", counts.back_neck, None)
     if asked.opening == "cardigan":
         center = (PickUp("bound-off sts", counts.neck_center, None),) if counts.neck_center else ()
         right = PickUp("right side of neck", side, counts.neck_rows)
         left = PickUp("left side of neck", side, counts.neck_rows)
-        return (*center, right, sleeve, back, sleeve, left, *center)
+        return (*center, right, second, back, first, left, *center)
     center = (PickUp("center front", counts.neck_center, None),) if counts.neck_center else ()
     left = PickUp("left side of neck", side, counts.neck_rows)
     right = PickUp("right side of neck", side, counts.neck_rows)
-    return (back, sleeve, left, *center, right, sleeve)
+    return (back, first, left, *center, right, second)
 
 
 def front_pick_up(counts: RaglanCounts, asked: Asked, hand: str) -> PickUp:

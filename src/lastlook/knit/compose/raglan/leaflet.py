@@ -88,7 +88,7 @@ def _bands(counts: RaglanCounts, asked: Asked) -> list[str]:
     neck = neck_pick_ups(counts, asked)
     total = sum(one.stitches for one in neck)
     rows = band_rows(asked, NECKBAND_MM)
-    told = ", ".join(f"{one.stitches} sts from {one.where}" for one in neck)
+    told = ", pick up and k ".join(f"{one.stitches} sts along {one.where}" for one in neck)
     open_seam = "" if asked.opening == "cardigan" else ", leaving left back raglan seam open"
     out = [
         f"NECKBAND\nSew raglan seams{open_seam}. With right side facing and smaller needles, pick up and k {told}"
