@@ -73,31 +73,26 @@ def _cut_up(kind: str, chance: random.Random, spare: float, along_only: str) -> 
         wanted.append(one)
         answer.append(placed)
     if kind == "belt":
-        wanted, answer = _belted(chance, cloth, wanted, answer)
-        if not wanted:
-            return None
+        cloth, wanted, answer = _belted(cloth, wanted, answer)
     return Jigsaw(kind, lay.Problem(cloth, tuple(wanted)), tuple(answer))
 
 
 def _belted(
-    chance: random.Random, cloth: lay.Cloth, wanted: list[lay.Wanted], answer: list[lay.Placement]
-) -> tuple[list[lay.Wanted], list[lay.Placement]]:
+    cloth: lay.Cloth, wanted: list[lay.Wanted], answer: list[lay.Placement]
+) -> tuple[lay.Cloth, list[lay.Wanted], list[lay.Placement]]:
     """Add a strip at the far selvedge that holds a belt's two halves, longer together than the cloth is."""
     band, seam = 70.0, 15.0
     length = cloth.length_mm or 0.0
     half = length / 2 - 10
     belt = 2 * half - 2 * seam
-    whole = lay.Wanted(
-        "belt", ((0, 0), (belt, 0), (belt, band), (0, band)), may_turn=True, pieced=lay.Pieced(2, seam)
-    )
+    whole = lay.Wanted("belt", ((0, 0), (belt, 0), (belt, band), (0, band)), may_turn=True, pieced=lay.Pieced(2, seam))
     top = cloth.width_mm
     parts = [((0.0, 0.0), (belt / 2 + seam, 0.0), (belt / 2 + seam, band), (0.0, band)),
              ((belt / 2 - seam, 0.0), (belt, 0.0), (belt, band), (belt / 2 - seam, band))]  # fmt: skip
     spots = [0.0, half + 5 - (belt / 2 - seam)]
     placed = [lay.Placement("belt", 1, x, top, part=n, outline=part)
               for n, (x, part) in enumerate(zip(spots, parts, strict=True), 1)]  # fmt: skip
-    object.__setattr__(cloth, "width_mm", cloth.width_mm + band)
-    return [*wanted, whole], [*answer, *placed]
+    return replace(cloth, width_mm=cloth.width_mm + band), [*wanted, whole], [*answer, *placed]
 
 
 def _cut_folded(

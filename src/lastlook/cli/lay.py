@@ -21,6 +21,8 @@ from lastlook import finding, lay
 
 LARGEST_BYTES = 20_000_000
 CORES = 2
+SEARCHED = 0.9
+"""The share of the time that goes into the search; the rest is for what would make it fit."""
 SEEDS_APART = 1000
 """The second core searches with this much added to the seed."""
 _ended: Any = None
@@ -43,6 +45,7 @@ def run(args: argparse.Namespace) -> int:
         return _unread(problem, args)
     start = time.monotonic()
     found = _search(problem, args, start)
+    offered = () if found.fits else _choices(problem, args, start)
     seconds = round(time.monotonic() - start, 3)
     if args.svg:
         try:
@@ -51,9 +54,9 @@ def run(args: argparse.Namespace) -> int:
             print(f"The drawing can't be written to {args.svg}: {trouble.strerror}.", file=sys.stderr)
             return 2
     if args.json:
-        print(json.dumps(lay.as_json(found, seconds=seconds), ensure_ascii=False))
+        print(json.dumps(lay.as_json(found, seconds=seconds, choices=offered), ensure_ascii=False))
     else:
-        print(lay.in_words(problem, found))
+        print("\n".join([lay.in_words(problem, found), *lay.choices_in_words(offered)]))
     return 0 if found.fits else 1
 
 
@@ -99,7 +102,7 @@ def _unread(found: tuple[finding.Finding, ...], args: argparse.Namespace) -> int
 def _search(problem: lay.Problem, args: argparse.Namespace, start: float) -> lay.Lay:
     """Search on as many cores as there are, at most two; with --passes the answer is the same each time."""
     seeds = [args.seed + spot * SEEDS_APART for spot in range(min(CORES, os.cpu_count() or 1))]
-    until = start + max(args.seconds, 0.0)
+    until = start + max(args.seconds, 0.0) * SEARCHED
     if args.passes is not None:
         return lay.search(problem, seed=args.seed, passes=max(args.passes, 1))
     if len(seeds) == 1:
@@ -109,6 +112,14 @@ def _search(problem: lay.Problem, args: argparse.Namespace, start: float) -> lay
     with context.Pool(len(seeds), _share, (ended,)) as pool:
         pending = [pool.apply_async(_one, (problem, seed, until)) for seed in seeds]
         return lay.best_of(_gather(pending, ended))
+
+
+def _choices(problem: lay.Problem, args: argparse.Namespace, start: float) -> tuple[lay.Choice, ...]:
+    """Return what would make it fit, in what is left of the time; with --passes, in so many passes each."""
+    if args.passes is not None:
+        return lay.choices(lay.usual(problem), seed=args.seed, passes=args.passes)
+    until = start + max(args.seconds, 0.0)
+    return lay.choices(lay.usual(problem), seed=args.seed, may_go_on=_clock(until))
 
 
 def _gather(pending: list[AsyncResult[lay.Lay]], ended: Any) -> list[lay.Lay]:

@@ -23,6 +23,7 @@ from lastlook.geometry.region import (
     outside_parts,
     part_between,
     simpler,
+    simpler_inside,
 )
 from lastlook.geometry.split import at, crossings, cut, meeting, split
 from lastlook.geometry.tangent import (
@@ -79,6 +80,7 @@ __all__ = [
     "shifted",
     "signed_area_mm2",
     "simpler",
+    "simpler_inside",
     "split",
     "start_direction",
     "starts_along",

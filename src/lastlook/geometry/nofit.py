@@ -23,7 +23,8 @@ def convex_parts(area: Sequence[tuple[float, float]] | shapely.Polygon) -> list[
     Constrained Delaunay triangles, merged while they stay convex (after Hertel and Mehlhorn 1983).
     """
     polygon = area if isinstance(area, shapely.Polygon) else shapely.Polygon(area)
-    triangles = [np.array(one.exterior.coords)[:3] for one in shapely.constrained_delaunay_triangles(polygon).geoms]
+    cut = shapely.constrained_delaunay_triangles(polygon)
+    triangles = [np.array(shapely.get_coordinates(one))[:3] for one in shapely.get_parts(cut)]
     spots: dict[tuple[float, float], int] = {}
     faces: list[list[int]] = []
     for triangle in triangles:

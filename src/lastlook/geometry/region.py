@@ -38,7 +38,20 @@ def simpler(outline: Sequence[Point], within_mm: float, most: int) -> tuple[Poin
         if within_mm > 64:
             break
     polygon = shapely.Polygon(outline)
-    return tuple((float(x), float(y)) for x, y in shapely.orient_polygons(polygon).exterior.coords[:-1])
+    return tuple(_ring(polygon))
+
+
+def simpler_inside(outline: Sequence[Point], within_mm: float, most: int) -> tuple[Point, ...]:
+    """Return an outline of at most about `most` corners that lies inside the given one, as near as that allows."""
+    true = shapely.Polygon(outline)
+    spots = tuple(outline)
+    while len(spots) > most and within_mm < 64:
+        rough = true.simplify(within_mm * 0.5).buffer(-within_mm * 0.51, join_style="mitre", mitre_limit=2.0)
+        parts = _polygons(rough)
+        if len(parts) == 1 and not parts[0].interiors and true.covers(parts[0]):
+            spots = tuple((float(x), float(y)) for x, y in parts[0].exterior.coords[:-1])
+        within_mm *= 2
+    return spots
 
 
 def drawn_in_parts(outline: Sequence[Point], by_mm: float) -> list[Corners]:
@@ -53,8 +66,8 @@ def joined(outlines: Iterable[Sequence[Point]]) -> tuple[Point, ...] | None:
     polygons = _polygons(whole)
     if len(polygons) != 1 or polygons[0].interiors:
         return None
-    tidy = shapely.orient_polygons(polygons[0].simplify(0))
-    return tuple((float(x), float(y)) for x, y in tidy.exterior.coords[:-1])
+    tidy = _polygons(polygons[0].simplify(0))
+    return tuple(_ring(tidy[0])) if len(tidy) == 1 else None
 
 
 def covered_mm2(outlines: Iterable[Sequence[Point]]) -> float:
@@ -71,16 +84,22 @@ def open_area_mm2(outline: Sequence[Point], taken: Iterable[Sequence[Point]]) ->
 def part_between(outline: Sequence[Point], axis: int, low: float, high: float) -> tuple[Point, ...] | None:
     """Return the part of an outline between two lines across an axis, None where it falls into several."""
     spots = np.array(outline)
-    x0, y0, x1, y1 = *(spots.min(0) - 1), *(spots.max(0) + 1)
+    x0, y0 = (float(v) - 1 for v in spots.min(0))
+    x1, y1 = (float(v) + 1 for v in spots.max(0))
     box = (low, y0, high, y1) if axis == 0 else (x0, low, x1, high)
     polygons = _polygons(shapely.Polygon(outline).intersection(shapely.box(*box)))
     if len(polygons) != 1:
         return None
-    tidy = shapely.orient_polygons(polygons[0])
-    return tuple((float(x), float(y)) for x, y in tidy.exterior.coords[:-1])
+    return tuple(_ring(polygons[0]))
 
 
 def _polygons(shape: shapely.Geometry) -> list[shapely.Polygon]:
     if isinstance(shape, shapely.Polygon):
         return [] if shape.is_empty else [shape]
     return [one for one in getattr(shape, "geoms", ()) if isinstance(one, shapely.Polygon) and one.area > 1e-9]
+
+
+def _ring(polygon: shapely.Polygon) -> list[Point]:
+    """Return the outer corners of a polygon, counter-clockwise, the first not repeated."""
+    spots = [(float(x), float(y)) for x, y in polygon.exterior.coords[:-1]]
+    return spots if polygon.exterior.is_ccw else spots[::-1]

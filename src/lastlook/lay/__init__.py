@@ -11,7 +11,7 @@ from lastlook.lay.picture import as_svg
 from lastlook.lay.placement import BOTH, ONE, Judgement, Lay, LeftOver, Placement, Progress
 from lastlook.lay.search import Goal, best_of, search, search_many
 from lastlook.lay.wanted import Match, Pieced, Problem, Wanted
-from lastlook.lay.words import headline, in_words
+from lastlook.lay.words import choices_in_words, headline, in_words
 
 __all__ = [
     "BOTH",
@@ -42,6 +42,7 @@ __all__ = [
     "best_of",
     "by_tape",
     "choices",
+    "choices_in_words",
     "cutting_order",
     "grainline",
     "headline",

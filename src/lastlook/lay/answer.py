@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Any
 
 from lastlook.finding import as_json as finding_as_json
+from lastlook.lay.choices import Choice
 from lastlook.lay.placement import Lay, Placement
 
 
-def as_json(lay: Lay, *, seconds: float | None = None) -> dict[str, Any]:
+def as_json(lay: Lay, *, seconds: float | None = None, choices: Sequence[Choice] = ()) -> dict[str, Any]:
     """Return a lay as plain values; coordinates in mm to five places, angles as they are."""
     return {
         "fits": lay.fits,
@@ -19,11 +21,22 @@ def as_json(lay: Lay, *, seconds: float | None = None) -> dict[str, Any]:
         "used_length_mm": round(lay.used_length_mm, 4),
         "used_share": round(lay.used_share, 5),
         "placements": [placement_as_json(one) for one in lay.placements],
-        "choices": [],
+        "choices": [_choice(one) for one in choices],
         "findings": [finding_as_json(one) for one in lay.findings],
         "seconds": seconds,
         "seed": lay.seed,
         "passes": lay.passes,
+    }
+
+
+def _choice(one: Choice) -> dict[str, Any]:
+    """Return one choice with the lay that proves it."""
+    return {
+        "say": one.concession.say,
+        "loss": one.concession.loss,
+        "used_length_mm": round(one.lay.used_length_mm, 4),
+        "proven": one.lay.proven,
+        "placements": [placement_as_json(placed) for placed in one.lay.placements],
     }
 
 

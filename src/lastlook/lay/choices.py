@@ -13,7 +13,7 @@ from lastlook import geometry
 from lastlook.lay.cloth import Fold
 from lastlook.lay.placement import Lay
 from lastlook.lay.search import Goal, search
-from lastlook.lay.search.hunt import GoOn
+from lastlook.lay.search.hunt import GoOn, may_shorten
 from lastlook.lay.wanted import Pieced, Problem
 
 PASSES = 500
@@ -69,6 +69,9 @@ def usual(problem: Problem) -> tuple[Concession, ...]:
     if problem.cloth.fold is not Fold.NONE:
         single = replace(problem, cloth=replace(problem.cloth, fold=Fold.NONE, partial_mm=0.0))
         out.append(Concession("Lay the cloth single instead of folded.", single, 0.2))
+    if problem.cloth.length_mm is not None and problem.cloth.outline is None and may_shorten(problem.cloth):
+        endless = replace(problem, cloth=replace(problem.cloth, length_mm=None))
+        out.append(Concession("Take a longer piece of the same cloth, if there is one.", endless, 1000.0))
     sizes = sorted(problem.pieces, key=lambda piece: geometry.signed_area_mm2(piece.outline) * piece.quantity)
     for spot, piece in enumerate(sizes[: max(1, len(sizes) // 2)] if len(sizes) > 1 else []):
         rest = tuple(one for one in problem.pieces if one.id != piece.id)

@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from lastlook.finding import say
+from lastlook.lay.choices import Choice
 from lastlook.lay.placement import Lay
 from lastlook.lay.wanted import Problem
 
@@ -29,3 +32,11 @@ def headline(problem: Problem, lay: Lay) -> str:
         f"Everything comes out of it, and {shape} {first.width_mm / 10:.0f} cm across by"
         f" {first.length_mm / 10:.0f} cm along is left over."
     )
+
+
+def choices_in_words(choices: Sequence[Choice]) -> list[str]:
+    """Return what would make it fit, the least loss first, a line each."""
+    if not choices:
+        return []
+    lines = [f"  - {one.concession.say} It then takes {one.lay.used_length_mm / 10:.1f} cm." for one in choices]
+    return ["", "What would make it fit, each proven by a lay of its own:", *lines]

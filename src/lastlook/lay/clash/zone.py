@@ -14,7 +14,9 @@ from lastlook import geometry
 from lastlook.geometry import Corners
 from lastlook.lay.cloth import Cloth, Fold, Outline
 
-FAR_MM = 1e7
+MOST_CORNERS = 120
+ROUGH_MM = 0.2
+"""How far an edge of very many corners may be drawn in to be searched with fewer."""
 
 
 @dataclass(frozen=True)
@@ -68,8 +70,12 @@ def forbidden(cloth: Cloth, band: Band, *, layers: int, taken: tuple[Corners, ..
     if cloth.outline is not None:
         x0, x1 = _reach(cloth.outline)
         box = (x0 - 10, -10.0, x1 + 10, cloth.width_mm + 10)
-        edge = geometry.outside_parts(box, cloth.outline)
-    flaws = geometry.area_parts(cloth.flaws) if cloth.flaws else []
+        edge = geometry.outside_parts(box, geometry.simpler_inside(cloth.outline, ROUGH_MM, MOST_CORNERS))
+    flaws = (
+        geometry.area_parts([geometry.simpler(one, ROUGH_MM, MOST_CORNERS) for one in cloth.flaws])
+        if cloth.flaws
+        else []
+    )
     if layers == 2 and band.fold_at is not None:
         edge = edge + [_reflected(one, band) for one in edge]
         flaws = flaws + [_reflected(one, band) for one in flaws]

@@ -51,6 +51,12 @@ class Hunt:
             self.stopped = True
         return not self.stopped
 
+    def may_still(self) -> bool:
+        """Return whether there is time left, without counting a pass; for long constructions."""
+        if not self.may_go_on(Progress(self.passes, self.best or self.part, self.overlapping)):
+            self.stopped = True
+        return not self.stopped
+
     def offer(self, placements: Sequence[Placement]) -> bool:
         """Take a whole arrangement if the judge proves it and it is the shortest so far; return if proven."""
         whole = (*self.locked, *placements)

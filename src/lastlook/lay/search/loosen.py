@@ -6,6 +6,8 @@ Pairs that stay stuck weigh more from pass to pass, so that the search leaves a 
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 import numpy as np
 
 from lastlook.lay.search.state import State
@@ -13,15 +15,16 @@ from lastlook.lay.search.state import State
 HEAVIER = (1.2, 2.0)
 """What the weight of an overlapping pair is multiplied by: the shallowest and the deepest of a pass."""
 LIGHTER = 0.95
-CORNER = 0
 
 
-def construct(state: State, order: list[int], corner: int) -> list[int]:
+def construct(state: State, order: list[int], corner: int, may_go_on: Callable[[], bool]) -> list[int]:
     """Lay jobs one after another where they overlap nothing; return those that found no such place."""
-    left = []
+    left: list[int] = []
     for job in order:
         state.variant[job] = -1
-    for job in order:
+    for spot, job in enumerate(order):
+        if spot % 16 == 15 and not may_go_on():
+            return left + order[spot:]
         found = state.scan(job, corner)
         if found is None or found.cost > 0:
             left.append(job)
@@ -47,7 +50,7 @@ def sweep(state: State) -> float:
     for job in jobs:
         if not state.overlap[job].any():
             continue
-        found = state.scan(job, state.corner if CORNER else state.chance.randrange(8))
+        found = state.scan(job, state.chance.randrange(8))
         if found is None:
             continue
         if (found.variant, found.place) != (state.variant[job], state.place[job]):

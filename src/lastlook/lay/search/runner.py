@@ -20,13 +20,15 @@ Pooled = tuple[float, int, tuple[list[int], list[tuple[int, int]]]]
 CELLS = 20_000
 """Lattice places over the whole cloth: about 5 mm on a home cutter's length."""
 SLACK = 0.5
+MANY_JOBS = 120
+"""With more, pieces are laid clear of each other on the lattice; pushing so many apart would take too long."""
 STRIKE_PASSES = 120
+LEFT_MM = 1e-3
+"""Overlap that may be left for the judge to have a look at all."""
 ORDERS = 4
 PULLS = 16
 ANEW = 0.1
 POOL = 8
-PUSH = 0
-PUSH_WORSE = 1.0
 
 
 class Runner:
@@ -39,7 +41,9 @@ class Runner:
         bands = {id(one.band): one.band for job in plan.jobs for one in job.variants}
         wide = sum(one.high[1] - one.low[1] for one in bands.values())
         ground = area if hunt.cloth.length_mm is None else min(wide * reach_mm, area * 2)
-        self.board = Board(hunt.cloth, plan.jobs, math.sqrt(max(ground, 1.0) / CELLS), SLACK)
+        self.board = Board(
+            hunt.cloth, plan.jobs, math.sqrt(max(ground, 1.0) / CELLS), SLACK if len(plan.jobs) <= MANY_JOBS else 0.0
+        )
         self.state = State(self.board, reach_mm, hunt.chance)
         self._new_phases()
 
@@ -58,10 +62,10 @@ class Runner:
             def size(job: int, attempt: int = attempt) -> float:
                 return -self.board.jobs[job].area_mm2 * (1 if not attempt else self.hunt.chance.uniform(0.6, 1.4))
 
-            left = construct(self.state, sorted(jobs, key=size), 0)
+            left = construct(self.state, sorted(jobs, key=size), 0, self.hunt.may_still)
             if not left and self._settle(length_mm):
                 return True
-            if left and attempt == 0:
+            if left:
                 self._offer_part(left)
             if not self.hunt.go(len(left)):
                 return False
@@ -71,8 +75,13 @@ class Runner:
 
     def _offer_part(self, left: list[int]) -> None:
         jobs = [job for job in range(len(self.board.jobs)) if job not in left]
-        spots = self.state.spots()
-        self.hunt.offer_part([self._placed(job, spots[job]) for job in jobs])
+        if not jobs or len(jobs) > MANY_JOBS:
+            return
+        spots = self.state.spots()[jobs]
+        variants = [self.state.variant[job] for job in jobs]
+        apart = Separator(self.board, variants, self.state.length_mm, jobs).apart(spots)
+        if apart.left_mm <= LEFT_MM:
+            self.hunt.offer_part([self._placed(job, spot) for job, spot in zip(jobs, apart.spots, strict=True)])
 
     def _placed(self, job: int, spot: Floats) -> Placement:
         variant = self.board.variants[self.state.variant[job]]
@@ -84,10 +93,14 @@ class Runner:
         return self._take(apart)
 
     def _push(self, length_mm: float, spots: Floats) -> Apart:
+        if len(self.board.jobs) > MANY_JOBS:
+            self.state.note_all()
+            left = math.inf if self.state.overlap.any() or length_mm < self.state.length_mm else 0.0
+            return Apart(spots, left, np.zeros((0, 2), np.int64))
         return Separator(self.board, self.state.variant, length_mm).apart(spots)
 
     def _take(self, apart: Apart) -> bool:
-        if apart.left_mm > 1e-3:
+        if apart.left_mm > LEFT_MM:
             return False
         jobs = range(len(self.board.jobs))
         return self.hunt.offer([self._placed(job, apart.spots[job]) for job in jobs])
@@ -107,17 +120,7 @@ class Runner:
                 low_state = state.kept()
             else:
                 since += 1
-            if PUSH and total and self.hunt.passes % PUSH == 0:
-                apart = self._push(length_mm, state.spots())
-                if self._take(apart):
-                    self._snap(apart.spots)
-                    return True
-                kept = state.kept()
-                self._snap(apart.spots)
-                after = float(state.overlap.sum()) / 2
-                if after > total * PUSH_WORSE:
-                    state.restore(kept)
-            elif total == 0 or (total < tried and float(state.overlap.max()) <= 4 * self.board.step[0]):
+            if total == 0 or (total < tried and float(state.overlap.max()) <= 4 * self.board.step[0]):
                 tried = total
                 apart = self._push(length_mm, state.spots())
                 if self._take(apart):
@@ -144,7 +147,7 @@ class Runner:
         order = sorted(
             range(len(self.board.jobs)), key=lambda job: -self.board.jobs[job].area_mm2 * chance.uniform(0.5, 1.5)
         )
-        left = construct(self.state, order, chance.randrange(8))
+        left = construct(self.state, order, chance.randrange(8), self.hunt.may_still)
         ok = throw_in(self.state, left)
         self.state.weights[:] = 1
         if ok:
@@ -153,7 +156,6 @@ class Runner:
 
     def _strike(self, pool: list[Pooled]) -> None:
         """Leave a dead end: mostly by swapping two large jobs, sometimes by beginning anew at another phase."""
-        self.state.corner = self.hunt.chance.randrange(8)
         if self.hunt.chance.random() < ANEW:
             self._new_phases()
             if self._begin_anew():
@@ -206,7 +208,9 @@ class Runner:
         if spots is None:
             return
         step, length = best.used_length_mm * 0.01, best.used_length_mm
-        for _ in range(PULLS):
+        for _ in range(PULLS if len(self.board.jobs) <= MANY_JOBS else 0):
+            if not self.hunt.may_still():
+                break
             apart = self._push(length - step, spots)
             if self._take(apart):
                 spots, length = apart.spots, length - step

@@ -48,8 +48,9 @@ class Apart:
 class Separator:
     """Pushes the jobs of one board apart; which coordinates move together is worked out once."""
 
-    def __init__(self, board: Board, variants: list[int], length_mm: float) -> None:
+    def __init__(self, board: Board, variants: list[int], length_mm: float, jobs: list[int] | None = None) -> None:
         self.board = board
+        self.groups = [board.jobs[job].group for job in (range(len(variants)) if jobs is None else jobs)]
         self.variants = variants
         self.low = np.array([board.variants[one].low for one in variants])
         self.high = np.array([board.variants[one].high for one in variants])
@@ -70,7 +71,7 @@ class Separator:
         shared: dict[tuple[str, int], int] = {}
         count = 0
         for job, number in enumerate(self.variants):
-            variant, group = self.board.variants[number], self.board.jobs[job].group
+            variant, group = self.board.variants[number], self.groups[job]
             for k in (0, 1):
                 if variant.pinned and variant.band.axis == k:
                     out[job, k] = -1

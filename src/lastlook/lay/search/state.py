@@ -40,7 +40,6 @@ class State:
         self.weights = np.ones((many, many), np.float32)
         self.overlap = np.zeros((many, many), np.float32)
         self.phase: dict[str, Place] = {}
-        self.corner = 0
 
     def columns(self, number: int) -> int:
         """Return how many columns of a variant's ground lie within the length."""
