@@ -116,6 +116,8 @@ class Label:
     side: str = ""
     name: str = ""
     round: bool = False
+    needle: bool = False
+    """Whether it names a needle of the round rather than a row."""
 
 
 @dataclass(frozen=True)
@@ -194,6 +196,10 @@ class RowOf(Step):
     run: Run
     like: tuple[int, ...] = ()
     crochet: bool = False
+    needles: tuple[Run, ...] = ()
+    """The round told needle by needle."""
+    covers: tuple[Span, ...] = ()
+    """The spans of all its needles."""
 
 
 @dataclass(frozen=True)

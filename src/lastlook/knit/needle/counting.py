@@ -79,6 +79,7 @@ def needles(hands: Hands, step: Step) -> None:
         return
     hands.done(step)
     if step.parts and hands.parts:
+        hands.needle_parts = [hands.at(part) for part in step.parts]
         total = sum(hands.at(part) for part in step.parts)
         compare(hands, step.span, total, hands.live.n, "needles")
 

@@ -30,6 +30,10 @@ def cast_on(hands: Hands, step: Step) -> None:
     if step.until is not None:
         _until(hands, step, n)
         return
+    if len(hands.lives) > 1:
+        from lastlook.knit.needle.sides import merge
+
+        merge(hands)
     rows = hands.at(step.rows, 1)
     for _ in range(min(rows, 60)):
         edge = hands.live.start_edge() if step.edge in ("beg", "") else hands.live.end_edge()

@@ -44,7 +44,7 @@ def work_piece(task: Task, world: World, chooser: Chooser) -> Hands:
     while spot < len(steps):
         taken = _parallel(hands, steps, spot)
         if taken == 0:
-            do(hands, steps[spot], steps[spot + 1] if spot + 1 < len(steps) else None)
+            do(hands, steps[spot], next((one for one in steps[spot + 1 :] if not isinstance(one, say.Nothing)), None))
             taken = 1
         spot += taken
     rowing.close(hands)

@@ -22,6 +22,7 @@ def in_order(steps: tuple[Step, ...]) -> list[Step]:
     """Return the steps with numbered rows in the order in which they are worked: '1st and 3rd row' twice."""
     out: list[Step] = []
     spot = 0
+    steps = _by_needle(steps)
     while spot < len(steps):
         step = steps[spot]
         if not (isinstance(step, RowOf) and step.label and step.label.numbers):
@@ -34,6 +35,45 @@ def in_order(steps: tuple[Step, ...]) -> list[Step]:
         out += _listed(list(steps[spot:stop]))
         spot = stop
     return out
+
+
+def _by_needle(steps: tuple[Step, ...]) -> tuple[Step, ...]:
+    """Put a round that is told needle by needle together."""
+    out: list[Step] = []
+    for step in steps:
+        last = out[-1] if out else None
+        on_needle = isinstance(step, RowOf) and step.label is not None and step.label.needle and bool(step.run)
+        if on_needle and isinstance(step, RowOf) and isinstance(last, RowOf) and last.label and not last.run and (last.label.round or last.needles):
+            out[-1] = replace(last, needles=(*last.needles, step.run), covers=(*last.covers, step.span))
+        else:
+            out.append(step)
+    return tuple(out)
+
+
+def _round_by_needle(hands: Hands, step: RowOf, needles: tuple[Run, ...]) -> None:
+    live = hands.live
+    counts = hands.needle_parts
+    hands.done(step)
+    if len(counts) != len(needles) or sum(counts) != live.n:
+        counts = _guessed(live.n, len(needles))
+    used = gives = 0
+    after: list[int] = []
+    for run, n in zip(needles, counts, strict=True):
+        solved = solve(run, n, hands.world.size, "right")
+        used += solved.used
+        gives += solved.gives
+        after.append(max(0, n - solved.used + solved.gives))
+    events = (Event("dec" if gives < used else "inc", "inside", abs(used - gives)),) if used != gives else ()
+    hands.add(min(used, live.n), gives, events, step.span, words=hands.words_of(step.span))
+    hands.needle_parts = after
+
+
+def _guessed(n: int, needles: int) -> list[int]:
+    """Needles are as good as equal where the leaflet does not divide them; a foot has half on its instep needle."""
+    if needles == 3:
+        return [n // 4, n - 2 * (n // 4), n // 4]
+    each = n // max(1, needles)
+    return [each] * (needles - 1) + [n - each * (needles - 1)]
 
 
 def _belongs(steps: tuple[Step, ...], spot: int) -> bool:
@@ -87,6 +127,18 @@ def row(hands: Hands, step: RowOf) -> None:
     close(hands)
     if not hands.parts and not _starts(hands, step):
         return
+    if step.needles:
+        _round_by_needle(hands, step, step.needles)
+        _remember(hands, step, ())
+        return
+    if step.run and all(isinstance(item, say.Turn) for item in step.run):
+        hands.done(step)
+        return
+    if hands.live.ended in ("bound off", "fastened off", "drawn up"):
+        _shown(hands, step)
+        return
+    if step.run and _rest_waits(hands, step):
+        step = replace(step, run=(*step.run, say.Turn()))
     if step.like:
         _by_reference(hands, step)
         return
@@ -99,6 +151,45 @@ def row(hands: Hands, step: RowOf) -> None:
         _turn_to(hands, step)
     for _ in range(times):
         _try(hands, step, step.run)
+
+
+def _rest_waits(hands: Hands, step: RowOf) -> bool:
+    """'K 16; place the remaining 36 sts on a holder': what follows says that the row ends here."""
+    after = hands.following
+    if not isinstance(after, say.Hold) or after.which == "center" or any(isinstance(item, say.Turn | say.Held | say.BindOff) for item in step.run):
+        return False
+    if any(isinstance(item, Work | Group) and item.reach for item in step.run[-1:]):
+        return False
+    return 0 < fixed_uses(step.run, hands.world.size) < hands.live.n
+
+
+def _shown(hands: Hands, step: RowOf) -> None:
+    """A row told after the piece has ended shows how a part of it is worked: it is checked, not added."""
+    if not step.run:
+        return
+    n = hands.shown or _shown_on(hands, step)
+    solved = solve(step.run, n, hands.world.size, hands.live.start_edge())
+    hands.done(step)
+    if solved.left:
+        _judge_on(hands, step, solved, n)
+    for item, count in solved.taken:
+        sides.take(hands, item, count)
+    hands.shown = sum(solved.parts) + (n - solved.used if solved.left > 0 else 0)
+
+
+def _shown_on(hands: Hands, step: RowOf) -> int:
+    """Return how many stitches such a row is meant for: where stitches are held, those of the row that holds them."""
+    if any(isinstance(item, say.Held) for item in step.run):
+        for row_ in hands.parts[0].rows:
+            if any(event.act == "hold" for event in row_.events):
+                return row_.before
+    return hands.parts[0].rows[-1].after if hands.parts[0].rows else hands.live.n
+
+
+def _judge_on(hands: Hands, step: RowOf, solved: Solved, n: int) -> None:
+    if _soft(step.run):
+        return
+    hands.trouble("row-short" if solved.left > 0 else "row-long", step.span, solved.used, n)
 
 
 def _starts(hands: Hands, step: RowOf) -> bool:
@@ -121,6 +212,16 @@ def _turn_to(hands: Hands, step: RowOf) -> None:
 
 
 def _try(hands: Hands, step: RowOf, run: Run) -> None:
+    if len(hands.lives) > 1 and any(isinstance(item, say.CastOnInRow) for item in run):
+        sides.merge(hands)
+    if hands.cast_on != 0 and hands.parts and any(isinstance(item, Taken) for item in run) and not any(isinstance(item, say.Held) for item in run):
+        _gather(hands, step, run)
+        return
+    one = run[0] if len(run) == 1 else None
+    if isinstance(one, say.BindOff) and one.n is not None and hands.at(one.n) >= hands.live.n > 0:
+        sides.finish(hands, say.Finish("bound off", one.n, span=step.span))
+        hands.done(step)
+        return
     live = hands.live
     ahead = live.n - live.behind
     if _is_last_stitch(hands, run, ahead):
@@ -142,6 +243,35 @@ def _try(hands: Hands, step: RowOf, run: Run) -> None:
     hands.pending, hands.pending_step = [], None
     hands.done(step)
     commit(hands, step, run, solved)
+
+
+def _gather(hands: Hands, step: RowOf, run: Run) -> None:
+    """Stitches are picked up beside live ones, or taken from a holder, as at the gusset of a heel."""
+    hands.done(step)
+    live, more = hands.live, 0
+    for item in run:
+        if not isinstance(item, Taken):
+            continue
+        count = hands.at(item.n)
+        waits = hands.held[0] if hands.held and not item.picked_up else None
+        if waits is not None:
+            compare(hands, item.span, count, waits.n, "held")
+            more += waits.n
+            hands.held.pop(0)
+            live.rounds = live.rounds or hands.was_round
+        elif not item.picked_up and any(word in item.source for word in ("heel", "sole", "of <")):
+            continue
+        else:
+            more += count
+            hands.picked.append((item.source, count))
+    if more:
+        last = live.rows[-1] if live.rows else None
+        if last is not None and last.span.start <= step.span.start and any(event.act == "pick up" for event in last.events) and last.section == hands.section:
+            last.gives += more
+            last.after += more
+            live.n += more
+        else:
+            hands.add(live.n, live.n + more, (Event("pick up", "inside", more),), step.span, words=hands.words_of(step.span))
 
 
 def _is_last_stitch(hands: Hands, run: Run, ahead: int) -> bool:
@@ -284,7 +414,7 @@ def _short_row(hands: Hands, step: RowOf, solved: Solved) -> None:
 
 def _remember(hands: Hands, step: RowOf, run: Run) -> None:
     number = step.label.numbers[0] if step.label and step.label.numbers else 0
-    entry = Recent(run, step.span, number)
+    entry = Recent(run, step.span, number, needles=step.needles)
     if number == 1:
         hands.book = {}
     if number:
@@ -360,6 +490,9 @@ def _so_often(hands: Hands, step: say.RepeatRows, cycle: list[Recent]) -> None:
 
 
 def _again(hands: Hands, entry: Recent, span: Span) -> None:
+    if entry.needles:
+        _round_by_needle(hands, RowOf(None, (), span=entry.span), entry.needles)
+        return
     if not entry.run:
         fabric_row(hands, (), entry.span)
         return
@@ -423,7 +556,8 @@ def _until_needle(hands: Hands, step: say.RepeatRows, cycle: list[Recent], goal:
             break
         for entry in cycle:
             _again(hands, entry, step.span)
-        hands.needle_parts = [max(0, part[0] - 1), *part[1:]]
+        if hands.needle_parts and hands.needle_parts[0] >= part[0]:
+            break
     from lastlook.knit.needle.state import Count
 
     hands.counts.append(
@@ -432,6 +566,8 @@ def _until_needle(hands: Hands, step: say.RepeatRows, cycle: list[Recent], goal:
 
 
 def _change(hands: Hands, entry: Recent) -> int:
+    if entry.needles:
+        return 0
     if not entry.run:
         return 0
     live = hands.live

@@ -305,6 +305,7 @@ def bind_offs(hands: Hands, step: Step) -> None:
         for number in range(min(rows, 200)):
             if number and not every_row:
                 fabric_row(hands, (), step.span)
+            sides.check_edge(hands, live.start_edge(), n, step.span)
             if not off_row(hands, n, live.start_edge(), step.span):
                 return
         return
@@ -334,9 +335,12 @@ def off_row(hands: Hands, n: int, edge: str, span: Span) -> bool:
     if n > live.n:
         hands.trouble("row-long", span, n, live.n, "bind off")
         return False
+    if n == live.n and (live.outer or live.inner):
+        live.ended = "bound off"
+        hands.ended = "bound off"
+        return False
     if hands.armhole_row is None and n >= 2 and _at_side(hands, edge):
         hands.armhole_row = live.number - (0 if live.next_right or live.rounds else 1)
-    sides.check_edge(hands, edge, n, span)
     hands.parts_shaped = True
     fabric_row(hands, (Event("bind off", edge, n),), span)
     return True

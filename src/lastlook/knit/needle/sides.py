@@ -166,6 +166,9 @@ def hold(hands: Hands, step: Step) -> None:
         return
     n = hands.at(step.n) if step.n is not None else None
     pending = bool(hands.pending)
+    if pending and step.which == "instep":
+        hands.worked.add(hands.pending_step.span if hands.pending_step else step.span)
+        hands.pending, hands.pending_step, pending = [], None, False
     if pending:
         _hold_rest_of_row(hands, step, n)
         return
@@ -188,6 +191,9 @@ def hold(hands: Hands, step: Step) -> None:
     if hands.held and n is not None and n == hands.held[0].n:
         compare(hands, step.span, n, hands.held[0].n, "held")
         return
+    if step.which == "instep" and n is not None and n < live.n:
+        _instep(hands, n)
+        return
     if step.which == "next" and n is not None and n < live.n:
         live.n -= n
         hands.kept["center"] = n
@@ -200,6 +206,19 @@ def hold(hands: Hands, step: Step) -> None:
     for one in hands.lives:
         one.ended = "on holder"
     hands.ended = "on holder"
+
+
+def _instep(hands: Hands, n: int) -> None:
+    """Part of the round waits while the heel is worked back and forth on the rest."""
+    live = hands.live
+    hands.was_round = live.rounds
+    waits = Live(n, next_right=True, base=live.number, name=hands.name)
+    live.n -= n
+    live.rounds = False
+    if live.rows:
+        live.rows[-1].after -= n
+        live.rows[-1].gives -= n
+    hands.held = [waits]
 
 
 def _hold_rest_of_row(hands: Hands, step: say.Hold, n: int | None) -> None:
@@ -215,6 +234,24 @@ def _hold_rest_of_row(hands: Hands, step: say.Hold, n: int | None) -> None:
     hands.done(step)
     rowing._try(hands, row, run)
     split_rest(hands, n, step.span)
+
+
+def merge(hands: Hands) -> None:
+    """Groups that were parted come together again on one needle: an opening is closed over."""
+    total = sum(live.n for live in hands.lives)
+    first = hands.lives[0]
+    if not any(live.rows for live in hands.lives):
+        parent = hands.parts[0] if len(hands.parts) == len(hands.lives) + 1 else None
+        if parent is not None:
+            hands.parts = [parent]
+            parent.n, parent.ended = total, "open"
+            hands.lives, hands.live = [parent], parent
+            return
+    new = Live(total, next_right=first.next_right, base=max(live.number for live in hands.lives), name=hands.name)
+    for live in hands.lives:
+        live.ended = "joined"
+    hands.parts.append(new)
+    hands.lives, hands.live = [new], new
 
 
 def resume(hands: Hands, step: Step) -> None:

@@ -51,6 +51,7 @@ class Recent:
     span: Span
     number: int = 0
     structure: str = ""
+    needles: tuple[Run, ...] = ()
 
 
 @dataclass
@@ -105,6 +106,9 @@ class Hands:
     sides: list[int] = field(default_factory=list)
     crochet_holes: int = 0
     mirrored_counts: bool = False
+    shown: int = 0
+    """Stitches of the row that is being shown after the piece has ended."""
+    was_round: bool = False
     following: Step | None = None
     """The step after the one that is being carried out."""
     needle_parts: list[int] = field(default_factory=list)
@@ -118,6 +122,8 @@ class Hands:
     def done(self, step: Step) -> None:
         """Remember that a step entered the chain."""
         self.worked.add(step.span)
+        if isinstance(step, RowOf) and step.covers:
+            self.worked.update(step.covers)
 
     def trouble(self, kind: str, span: Span, worked: float, stated: float, words: str = "") -> None:
         """Remember what does not add up; what only follows from an earlier trouble is marked so."""

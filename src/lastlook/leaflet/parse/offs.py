@@ -270,7 +270,7 @@ def _resume(cursor: Cursor) -> Step | None:
     if cursor.take(r"(?:and )?(?:cont |work )(?:on )?(?:<1>th|first) set of st"):
         return Resume(None, "first")
     match = cursor.take(
-        r"(?:and )?(?:use rs (?:of work )?facing ,? ?)?(?:join|rejoin|attach|return|sl|place|take|cont|work|go back|with|now work)(?: (?:in|on|back|to|with|at|yarn|up|onto|work|cont|,|alt|first|and|neck edge|inner end|inside|center|edge|end|of|<\d> needle|needle|no <\d+>|larger|smaller|hold|next|start|beg|ws|rs|facing|pick|new|ball|another|same))* (?:the )?(?P<w>rem|alt|left|first|<1>th|<2>th|last|these|those|held|hold)(?: (?P<n>{N}))?(?: (?P<m>{N}))? st(?: (?:left|only|on needle|for (?:\w+ ?){1,3}(?=[,;.:])|of (?:\w+ ?){1,3}(?=[,;.:])|from hold|on hold|from (?:front|back) hold|again|onto needle|to needle|on(?:to)? (?:no <\d+> )?needle|to correspond|held))*(?! (?:k|p|in|even|as|every|until))"
+        r"(?:and )?(?:use rs (?:of work )?facing ,? ?)?(?:join|rejoin|attach|return|sl|place|take|cont|work|go back|with|now work)(?: (?:in|on|back|to|with|at|yarn|up|onto|work|cont|,|alt|first|and|neck edge|inner end|inside|center|edge|end|of|<\d> needle|needle|no <\d+>|larger|smaller|hold|next|start|beg|ws|rs|facing|pick|new|ball|another|same))* (?:the )?(?P<w>rem|alt|left|first|<1>th|<2>th|last|these|those|held|hold)(?: (?P<n>{N}))?(?: (?P<m>{N}))? st(?: (?:left|only|on needle|for (?:\w+ ?){1,3}(?=[,;.:])|of (?:\w+ ?){1,3}(?=[,;.:])|from hold|on hold|from (?:front|back) hold|again|onto needle|to needle|on(?:to)? (?:no <\d+> )?needle|to correspond|held))*(?! (?:k|p|in|even|as|every|until|of))"
     )
     if match:
         which = "first" if match["w"] in ("first", "<1>th", "these", "those") else "rem"

@@ -167,7 +167,7 @@ def _buttonholes(cursor: Cursor) -> Step | None:
 
 def _marker(cursor: Cursor) -> Step | None:
     match = cursor.take(
-        r"(?:and )?(?:place|placing|put|sl|tie|mark|marking|with)(?: (?:in|with|use))* (?:marker|marker of (?:\w+ ?){1,2}|st|colored yarn|yarn|contrast yarn|loop|end|thread|pin|row|each end|both ends)(?: (?:on|at|in|of|each|both|end|side|edge|row|needle|the|next|last|this|center|st|before|after|and|<[^>]*>|to|for|beg|marker|here|armhole|underarm|rnd|first|between|back|front|neck|<1>th|as|on back|use|to correspond|correspond|back to|pocket|sleeve|seam))*"
+        r"(?:and )?(?:place|placing|put|sl|tie|mark|marking|with)(?: (?:in|with|use))* (?:marker|marker of (?:\w+ ?){1,2}|colored yarn|yarn|contrast yarn|loop|end|thread|pin|row|each end|both ends)(?: (?:on|at|in|of|each|both|end|side|edge|row|needle|the|next|last|this|center|st|before|after|and|<[^>]*>|to|for|beg|marker|here|armhole|underarm|rnd|first|between|back|front|neck|<1>th|as|on back|use|to correspond|correspond|back to|pocket|sleeve|seam))*"
     )
     if match is None:
         return None

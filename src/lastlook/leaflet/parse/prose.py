@@ -85,6 +85,7 @@ def nothing(cursor: Cursor, before: list[Step]) -> Step | None:
         (r"(?:\S+ ){0,9}may be (?:[^.]*)", "prose"),
         (r"(?:(?:first|<\d>th|last|sixth|remainder|others?|next|rem|alt) )(?:<[\d.]+> (?:inch|cm) |to be |level |evenly |spaced |at |placed )+(?:[^,.;])*", "places"),
         (r"to (?:make|work|form) (?:<1> )?buttonhole", "heading"),
+        (r"(?:and )?(?:dpn|circular needle)(?: no <\d+>)?(?= k | pu | co | p |,)", "needles"),
         (r"\(|\)", "bracket"),
         (r"(?:use|with|over|in) (?:the )?(?:<\d>th|first|second|third|same|alt|free|empty) needle(?: ,)?", "needles"),
         (r"(?:on|at) (?:heel|sole|instep) st only", "place"),

@@ -82,7 +82,8 @@ def _label(cursor: Cursor) -> Label | None:
         or cursor.take(r"(?:on |in |work )?(?P<m>" + MANY + r") ?(?:and (?:(?:all|every|each) )?(?:foll )?(?P<e>alt|even|odd|foll|ws|rs)(?: numbered)? ?)?(?P<k>row|rnd|needle)(?: (?:and (?:all|every|each) (?P<e2>alt|even|foll)(?: (?:row|rnd))?)?)?" + SIDE + SIGN)
     )  # fmt: skip
     if match:
-        if match["k"] == "needle" and cursor.see(r"{ROW}"):
+        counted = match.re.pattern.find("(?P<k>row|rnd)s? (?P<m>") < 0 and "th" not in match["m"]
+        if (match["k"] == "needle" and cursor.see(r"{ROW}")) or (counted and not re.search(r"[:.-] *$", match.group())):
             cursor.pos = since
             return None
         return _numbered(match)
@@ -127,7 +128,7 @@ def _numbered(match: re.Match[str]) -> Label:
     every = {"odd": "alt", "even": "alt", "foll alt": "alt", "foll": "alt", "all": "alt", "every": "alt"}.get(
         every, every
     )
-    return Label(tuple(numbers), last_values, every=every, side=_side(match["side"]), round=match["k"] == "rnd")
+    return Label(tuple(numbers), last_values, every=every, side=_side(match["side"]), round=match["k"] == "rnd", needle=match["k"] == "needle")
 
 
 def _side(text: str | None) -> str:
