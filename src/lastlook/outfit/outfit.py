@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from lastlook import paper
 from lastlook.finding import Finding
 from lastlook.outfit.written.document import Document
+from lastlook.paper.toile import Toile
 from lastlook.quantity import Units
 from lastlook.stock import Cloth, Notion, Swatch, Yarn
 from lastlook.wearer import Wearer
@@ -72,6 +73,8 @@ class Sewing:
     alterations: tuple[paper.Alteration, ...] = ()
     eases: float | None = None
     """Share by which a test strip of this cloth could be eased; None where none was sewn."""
+    toiles: tuple[Toile, ...] = ()
+    """Mock-ups that were put on, with what was seen."""
     lay: str | None = None
     """The file of the lay in the outfit's folder."""
 

@@ -9,12 +9,13 @@ from lastlook.finding import Finding
 from lastlook.knit.compose.alter import LONGER, WIDER
 from lastlook.outfit.outfit import Ease, Knitting, MadePiece, Manner, Sewing
 from lastlook.outfit.written.document import Document
+from lastlook.outfit.written.read_toiles import read_toiles
 from lastlook.outfit.written.table import Table, count, grams, length_mm, one_of, strangers, unread
 from lastlook.quantity import Units, Unread, read_length
 from lastlook.quantity.length import read_number
 
 KNITTING = ("leaflet", "size", "yarn", "swatch", "ease", "longer", "wider", "readings", "corrections", "place")
-SEWING = ("kind", "cloth", "eases", "fold", "options", "alterations", "lay")
+SEWING = ("kind", "cloth", "eases", "fold", "options", "alterations", "toiles", "lay")
 MADE = ("garment", "piece", "rows", "rows_to_underarm", "cast_on", "stitches", "width", "length", "grams")
 FOLDS = ("none", "lengthwise", "both-selvedges-to-middle", "crosswise")
 
@@ -120,6 +121,7 @@ def read_sewings(facts: Table, manner: Manner, findings: list[Finding]) -> tuple
                 options=_options(dict(entry.get("options", {})), manner.units, path, findings),
                 alterations=_alterations(entry.get("alterations", []), path, findings),
                 eases=_share(entry, path, findings),
+                toiles=read_toiles(entry.get("toiles", []), path, findings),
                 lay=_word(entry, "lay"),
             )
         )
