@@ -12,13 +12,13 @@ from collections.abc import Callable, Iterable
 
 from lastlook import outfit, paper, sheet
 from lastlook.finding import Span
-from lastlook.knit import Side, WorkedRow
+from lastlook.knit import Act, Shaping, Side, WorkedRow
 from lastlook.lay import LeftOver
 from lastlook.outfit import Step
 from lastlook.paper import PaperPiece, SeamEdge, Use
 from lastlook.quantity import Missing, Units
 from lastlook.sheet.cutting import headline, in_words, use_of
-from lastlook.sheet.knitting import gather
+from lastlook.sheet.knitting import gather, row_said
 from lastlook.sheet.knitting.piece_pages import row_words
 from lastlook.sheet.mark import Group, Item, Words
 from lastlook.sheet.pair import worn
@@ -115,6 +115,25 @@ def _rows(given: str) -> str:
     return "\n".join(row_words(line) for line in gather(tuple(rows)))
 
 
+def _written(given: str) -> str:
+    """Each line is `structure | side | stitches | shapings | the leaflet's words`; three sizes, the second."""
+    out = []
+    for line in given.splitlines():
+        structure, side, before, shapings, words = (part.strip() for part in line.split("|"))
+        facing = {"right": Side.RIGHT, "wrong": Side.WRONG, "round": Side.ROUND}[side]
+        count = int(before)
+        read = tuple(_shaping(one) for one in shapings.split(";") if one.strip())
+        row = WorkedRow(1, facing, count, count, count, count, read, Span(0, 0), structure, words or structure)
+        out.append(row_said(row, 3, 1))
+    return "\n".join(out)
+
+
+def _shaping(said: str) -> Shaping:
+    act, edge, stitches, *rest = said.replace("bind off", "bind-off").split()
+    inset, lean = int(rest[0]) if rest else 0, rest[1] if len(rest) > 1 else None
+    return Shaping(Act(act.replace("-", " ")), edge, int(stitches), inset, lean)
+
+
 def _rests(given: str) -> str:
     manner = sheet.Manner()
     sizes = [tuple(map(float, line.split(" x "))) for line in given.splitlines()]
@@ -191,4 +210,5 @@ PLANS: dict[str, Callable[[str], str]] = {
     "tiles": _tiles,
     "edges": _edges,
     "order": _order,
+    "written": _written,
 }

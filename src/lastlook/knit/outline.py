@@ -34,7 +34,7 @@ def outline(piece: WorkedPiece, gauge: Gauge) -> Path | None:
     if not piece.rows or isinstance(gauge.rows, Missing):
         return None
     first = piece.rows[0]
-    count = piece.cast_on if piece.cast_on is not None else first.before
+    count = piece.cast_on or first.before or first.after
     ends = _Ends(0.0, _lying(first, count))
     left: list[Point] = [(ends.left, 0.0)]
     right: list[Point] = [(ends.right, 0.0)]

@@ -16,6 +16,7 @@ from lastlook.sheet.draw.needle import draw_row
 from lastlook.sheet.draw.overlay import Change, change_words, changes, draw_overlay
 from lastlook.sheet.draw.paper import picture
 from lastlook.sheet.draw.table import Laid, Table, draw_table
+from lastlook.sheet.knitting.row_words import one_size, row_said, written
 from lastlook.sheet.last_look import Look, last_look
 from lastlook.sheet.layout.page import Page, Paper, Sheet
 from lastlook.sheet.manner import English, Hand, Manner
@@ -68,14 +69,17 @@ __all__ = [
     "gauge_words",
     "last_look",
     "manner_of",
+    "one_size",
     "page_svg",
     "pair",
     "pdf",
     "picture",
     "record",
+    "row_said",
     "schedule",
     "sheets_of",
     "svg",
     "table_of",
     "tiles",
+    "written",
 ]

@@ -13,7 +13,7 @@ from lastlook.knit import WorkedPiece
 from lastlook.outfit import LastLook, Step
 from lastlook.quantity import Gauge, Missing
 from lastlook.sheet.draw.blocking import draw_blocking
-from lastlook.sheet.draw.knitted import Knitted, draw_knitted, size_mm
+from lastlook.sheet.draw.knitted import Knitted, draw_knitted, is_worth_drawing, size_mm
 from lastlook.sheet.knitting import piece_blocks
 from lastlook.sheet.knitting.handed import outline_in, piece_in
 from lastlook.sheet.layout.flow import (
@@ -131,19 +131,17 @@ def _front(knitting: Knitting, room: float, manner: Manner) -> list[Block]:
 
 def _all_pieces(drawn: list[Knitted], room: float, manner: Manner) -> list[Block]:
     """Return the pieces side by side at one scale."""
-    if not drawn:
-        return []
     times = scale_for(drawn) * 0.6
-    pictures = [(one.piece.name, draw_knitted(one, times, manner)) for one in drawn]
-    return [heading("The pieces", room, SECTION), *_shelves(pictures, room)]
+    pictures = [(one.piece.name, draw_knitted(one, times, manner)) for one in drawn if is_worth_drawing(one, times)]
+    return [heading("The pieces", room, SECTION), *_shelves(pictures, room)] if pictures else []
 
 
 def _pinned(drawn: list[Knitted], room: float, manner: Manner) -> list[Block]:
     """Return the pieces side by side with the measures to pin them out to."""
-    if not drawn:
-        return []
     times = scale_for(drawn) * 0.75
-    pictures = [(one.piece.name, draw_blocking(one, times, manner)) for one in drawn]
+    pictures = [(one.piece.name, draw_blocking(one, times, manner)) for one in drawn if is_worth_drawing(one, times)]
+    if not pictures:
+        return []
     said = paragraph("Ribs are not pinned out. Let the pieces dry before a pin is drawn.", room, SMALL)
     return [heading("Pin out to these measures", room, SECTION), replace(said, kept=True), *_shelves(pictures, room)]
 

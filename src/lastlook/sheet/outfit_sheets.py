@@ -10,6 +10,7 @@ from dataclasses import dataclass, replace
 
 from lastlook import knit, lay, outfit, stock
 from lastlook.outfit import Step
+from lastlook.piece import Meets
 from lastlook.quantity import Gauge, Missing, Units, write_length, write_weight
 from lastlook.sheet.booklet import Knitting, ToKnit, booklet
 from lastlook.sheet.cutting import Cutting, cutting
@@ -19,6 +20,7 @@ from lastlook.sheet.draw.laid_out import table_of
 from lastlook.sheet.draw.paper import picture
 from lastlook.sheet.draw.table import draw_table
 from lastlook.sheet.knitting.handed import outline_in, piece_in
+from lastlook.sheet.knitting.row_words import written
 from lastlook.sheet.last_look import Look, last_look
 from lastlook.sheet.layout.page import Paper
 from lastlook.sheet.manner import English, Hand, Manner
@@ -31,6 +33,12 @@ from lastlook.sheet.svg import svg
 from lastlook.sheet.tiles import Pattern, tiles
 
 TENTH = 0.1
+MEETS = {
+    Meets.EXACTLY: "as it should be",
+    Meets.BY_EASING: "eased in",
+    Meets.ON_PURPOSE: "longer on purpose",
+    Meets.NO: "which do not meet",
+}
 HOOP = 0.12
 """Scale of the hoops."""
 TABLE_MM = 240.0
@@ -95,7 +103,13 @@ def _knitting(derived: outfit.Derived, judged: outfit.Verdict, one: outfit.Knitt
     if not one.pieces or one.size is None:
         return f"No booklet of {one.plan.name} yet: its leaflet gives no pieces in a size that was chosen."
     gauge = one.working_gauge
-    pieces = tuple(ToKnit(piece, knit.outline(piece, gauge) if gauge else None) for piece in one.pieces)
+    sizes = one.reading.sizes
+    spot = sizes.index(one.size.size) if one.size.size in sizes else 0
+    pieces = tuple(
+        ToKnit(written(piece, len(sizes), spot), knit.outline(piece, gauge) if gauge else None)
+        for piece in one.pieces
+        if piece.rows
+    )
     looks = tuple(
         look for look in judged.last_looks if look.piece == one.plan.name and look.before in (Step.CAST_ON, Step.SEW_UP)
     )
@@ -158,7 +172,7 @@ def _seams(one: outfit.Knitted) -> list[str]:
     for seam in one.seams:
         unit = seam.mate.unit.value
         a, b = f"{seam.a_length:g}", f"{seam.b_length:g}"
-        how = f"{a} {unit} on either side" if a == b else f"{a} to {b} {unit}, {seam.meets.value}"
+        how = f"{a} {unit} on either side" if a == b else f"{a} to {b} {unit}, {MEETS[seam.meets]}"
         said.append(f"Join {seam.mate.a} to {seam.mate.b}: {how}.")
     return said
 

@@ -37,7 +37,7 @@ def hanging(knitted: Knitted, row: WorkedRow, ends: tuple[float, float], top: fl
     """Return the fabric below a row, hung between two x at `top`, cut off after `deep` mm."""
     height = knitted.height_mm(row.number - 1)
     across = knitted.ends(height)
-    if row.number < 2 or across is None or across[1] - across[0] < 1e-6:
+    if height <= 0 or across is None or across[1] - across[0] < 1e-6:
         return []
     way = _way(knitted, row, across, ends, top)
     outline = path_at(way, straightened(knitted.outline))
@@ -63,7 +63,7 @@ def _way(
 def _tens(knitted: Knitted, row: WorkedRow, way: Matrix, window: tuple[float, float]) -> list[Item]:
     foot = extent((knitted.outline,)).bottom
     items: list[Item] = []
-    for number in range((row.number - 1) // TENTHS * TENTHS, 0, -TENTHS):
+    for number in range((row.number - 1) // TENTHS * TENTHS, knitted.piece.rows[0].number, -TENTHS):
         across = knitted.ends(knitted.height_mm(number))
         if across is None:
             continue

@@ -38,6 +38,8 @@ from lastlook.sheet.type import width_mm
 
 COUNT_ROOM_MM = 27.0
 """Room for the counts on the left."""
+SMALLEST_MM = 7.0
+"""A piece drawn smaller than this, either way, is not drawn."""
 LABEL_STEP_MM = 3.4
 """Least distance between two labels."""
 COUNT = Style(6.5, Face.BOLD)
@@ -53,8 +55,9 @@ class Knitted:
     gauge: Gauge
 
     def height_mm(self, row: int) -> float:
-        """Return how high the fabric is after that many rows, from the cast-on edge."""
-        length = self.gauge.length_mm(row)
+        """Return how high the piece is after the row of that number; a part goes on counting where it parted."""
+        before = self.piece.rows[0].number - 1 if self.piece.rows else 0
+        length = self.gauge.length_mm(max(0, row - before))
         return 0.0 if isinstance(length, Missing) else length.best
 
     def ends(self, height_mm: float) -> tuple[float, float] | None:
@@ -69,6 +72,12 @@ def size_mm(knitted: Knitted, times: float) -> tuple[float, float]:
     """Return the width and height of a piece's drawing at a scale."""
     room = extent((knitted.outline,))
     return COUNT_ROOM_MM + room.width * times + 5 + BAND_MM, room.height * times + 10
+
+
+def is_worth_drawing(knitted: Knitted, times: float) -> bool:
+    """Whether a piece is large enough at a scale to be told from its labels."""
+    room = extent((knitted.outline,))
+    return min(room.width, room.height) * times >= SMALLEST_MM
 
 
 def draw_knitted(knitted: Knitted, times: float, manner: Manner) -> Drawing:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from lastlook.knit import Side, WorkedPiece
 from lastlook.quantity import Gauge, Missing, write_length
-from lastlook.sheet.draw.knitted import Knitted, draw_knitted
+from lastlook.sheet.draw.knitted import Knitted, draw_knitted, is_worth_drawing
 from lastlook.sheet.knitting.boxes import HIGH_MM, NUMBER, WIDE_MM, boxes
 from lastlook.sheet.knitting.gather import RowLine, gather
 from lastlook.sheet.layout.flow import BODY, CHAPTER, SECTION, SMALL, Block, beside, heading, paragraph, rule, stacked
@@ -14,6 +14,8 @@ from lastlook.sheet.mark import INK, SHADE, SOFT, Align, Face, Ink, Item, Stroke
 COUNT_MM = 30.0
 """Room on the right for the count and the length so far."""
 WORDS_MM = 11.0
+FEW_ROWS = 12
+"""A piece of so few rows does not begin a page of its own."""
 SIDES = {Side.RIGHT: "right side", Side.WRONG: "wrong side", Side.ROUND: "round"}
 
 
@@ -35,23 +37,32 @@ def piece_blocks(
 
 
 def _opening(piece: WorkedPiece, drawn: Knitted | None, times: float, room_mm: float, manner: Manner) -> Block:
-    picture = draw_knitted(drawn, times, manner) if drawn else None
+    picture = draw_knitted(drawn, times, manner) if drawn and is_worth_drawing(drawn, times) else None
     room = room_mm - (picture.width_mm + 5 if picture else 0)
     made = f" (make {piece.make})" if piece.make > 1 else ""
     parts = [heading(piece.name + made, room, CHAPTER)]
-    if piece.cast_on is not None:
+    if not piece.cast_on and piece.rows:
+        parts.append(paragraph(f"Begins with {piece.rows[0].before or piece.rows[0].after} stitches.", room))
+    elif piece.cast_on is not None:
         across = f", {write_length(drawn.gauge.width_mm(piece.cast_on).best, manner.units)} across" if drawn else ""
         parts.append(paragraph(f"Cast on {piece.cast_on} stitches{across}.", room))
     rows = len(piece.rows)
     parts.append(paragraph(f"{rows} rows{_long(drawn.gauge if drawn else None, rows, manner)}.", room))
     if not drawn:
         parts.append(paragraph(manner.say("Not drawn: its gauge is not known yet."), room, SMALL))
-    parts.append(paragraph("Tick a box for each row; boxes on tissue are wrong-side rows.", room, SMALL))
+    if fresh_page(piece):
+        parts.append(paragraph("Tick a box for each row; boxes on tissue are wrong-side rows.", room, SMALL))
     said = stacked(parts)
+    fresh = fresh_page(piece)
     if not picture:
-        return Block(said.height_mm, said.items, new_page=True, label=piece.name)
+        return Block(said.height_mm + 2, said.items, kept=True, new_page=fresh, label=piece.name)
     whole = beside(((0.0, said), (room_mm - picture.width_mm, Block(picture.height_mm, picture.items))))
-    return Block(whole.height_mm, whole.items, new_page=True, label=piece.name)
+    return Block(whole.height_mm, whole.items, kept=True, new_page=fresh, label=piece.name)
+
+
+def fresh_page(piece: WorkedPiece) -> bool:
+    """Whether a piece begins a page: it is no part of another, and long enough."""
+    return piece.part_of is None and len(piece.rows) > FEW_ROWS
 
 
 def _long(gauge: Gauge | None, rows: int, manner: Manner) -> str:
