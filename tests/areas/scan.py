@@ -1,15 +1,18 @@
 """Invented pages printed, photographed and read: what the maker is told of one kind, or the text.
 
 Lines `KEY = VALUE` before the first blank line say how the page is taken (`tilt = 3`) or printed (`size = 20`);
-`picture = empty|text|torn|vast|sky` hands over something else than a page. The rest is printed. Asked for `figures`,
+`picture = empty|text|torn|vast|sky` hands over something else than a page, `engine = absent` takes the engine away.
+The rest is printed. Asked for `figures`,
 each doubtful figure is shown; the engine's share of certainty is rounded away, so that answers stay the same.
 """
 
 from __future__ import annotations
 
+import contextlib
 import io
 import re
 from dataclasses import fields
+from unittest import mock
 
 import numpy as np
 from PIL import Image
@@ -27,7 +30,9 @@ def answer(given: str, asked: str) -> str:
         return _of_signs(given, asked)
     told, _, text = given.partition("\n\n")
     facts = dict(re.findall(r"^(\w+) = (\S+)$", told, re.M))
-    read = scan.read_pages([_picture(facts, text if facts else given)], ["page 1"])
+    absent = mock.patch("lastlook.scan.engine.is_at_hand", return_value=False)
+    with absent if facts.pop("engine", "") == "absent" else contextlib.nullcontext():
+        read = scan.read_pages([_picture(facts, text if told != given else given)], ["page 1"])
     if asked == "text":
         return read.text
     found = next((one for one in read.findings if one.kind == asked), None)

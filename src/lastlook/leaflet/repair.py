@@ -83,9 +83,10 @@ def repair(text: str, may_be: Mapping[int, str] | None = None) -> Repaired:
     """
     found: list[Repair] = []
     for match in _CHUNK.finditer(text):
-        if _BROKEN_BEFORE.search(text[: match.start()][-4:]) or _BROKEN_AFTER.match(text, match.end() - 1):
+        start, end = match.span()
+        if _BROKEN_BEFORE.search(text[max(0, start - 4) : start]) or _BROKEN_AFTER.match(text, end - 1):
             continue
-        now, whys, number = _mended(match.group(), text[: match.start()][-24:], text[match.end() : match.end() + 24])
+        now, whys, number = _mended(match.group(), _as_words(text[max(0, start - 24) : start]), _following(text, end))
         if now == match.group() and may_be:
             now, whys = _seen_otherwise(match.group(), [may_be.get(spot, "") for spot in range(*match.span())])
         if now != match.group():
@@ -95,6 +96,15 @@ def repair(text: str, may_be: Mapping[int, str] | None = None) -> Repaired:
         out += [text[spot : one.span.start], one.now]
         spot = one.span.end
     return Repaired("".join([*out, text[spot:]]), tuple(found))
+
+
+def _following(text: str, end: int) -> str:
+    """Return the next two words after an offset as they will stand once repaired."""
+    return _as_words(" ".join(["", *text[end : end + 60].split()[:2]]) if text[end : end + 1].strip() == "" else "")
+
+
+def _as_words(text: str) -> str:
+    return " ".join(_word(part)[0] for part in text.split(" "))
 
 
 def _mended(chunk: str, before: str, after: str) -> tuple[str, list[str], bool]:

@@ -6,6 +6,7 @@ proof of the counts can say which of its rivals would add up.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 
@@ -19,6 +20,12 @@ NEAR_RIVAL = 0.02
 """A rival figure with more certainty than this makes a figure doubtful too."""
 FIGURES = frozenset("0123456789½¼¾⅓⅔⅛⅜⅝⅞")
 LIKE_FIGURES = {"O": "0", "o": "0", "l": "1", "I": "1", "|": "1", "S": "5", "B": "8", "Z": "2", "G": "6"}
+LIKE_FRACTIONS = frozenset("%¹²³º°ª")
+"""What is read where a small fraction is printed."""
+FRACTIONS = ("½", "¼", "¾")
+SURE_BEHIND = 0.9
+LONG = 4
+"""Figures of a number that no stitch count has; two numbers have run together, unless it is a year."""
 MOST_LISTED = 25
 
 
@@ -55,38 +62,54 @@ def doubtful(text: str, words: Sequence[Word], repairs: Sequence[Repair]) -> tup
 
 def _in_word(which: int, word: Word, whole: str) -> list[Doubtful]:
     out = []
-    start = 0
-    while start < len(whole):
-        stop = start
-        while stop < len(whole) and whole[stop] in FIGURES:
-            stop += 1
-        if stop > start:
+    for match in re.finditer(r"[\d½¼¾⅓⅔⅛⅜⅝⅞]+", whole):
+        start, stop = match.span()
+        behind = word.signs[stop] if stop < len(word.signs) else None
+        if behind and (behind.text in LIKE_FRACTIONS or (behind.text.isalpha() and behind.certainty < SURE_BEHIND)):
+            found: Doubtful | None = _with_what_follows(which, word, (start, stop))
+        else:
             found = _number(which, word, (start, stop))
-            out += [found] if found else []
-        elif whole[start] == "%" and start and whole[start - 1] in FIGURES:
-            span = Span(word.span.start + start - 1, word.span.start + start + 1)
-            out.append(Doubtful(which, span, whole[start - 1 : start + 1], ("½", "¼", "¾"), word.certainty))
-        start = max(stop, start + 1)
+        out += [found] if found else []
     return out
+
+
+def _with_what_follows(which: int, word: Word, part: tuple[int, int]) -> Doubtful:
+    """Doubt a number that has a sign behind it which may be its fraction."""
+    start, stop = part
+    read = word.seen[start : stop + 1]
+    span = Span(word.span.start + start, word.span.start + stop + 1)
+    told = [other for other, _ in word.signs[stop].rivals if other in FRACTIONS]
+    rivals = tuple(word.seen[start:stop] + one for one in dict.fromkeys([*told, *FRACTIONS]))
+    return Doubtful(which, span, read, rivals[:3], min(word.signs[stop].certainty, SURE_BEHIND))
 
 
 def _number(which: int, word: Word, part: tuple[int, int]) -> Doubtful | None:
     start, stop = part
     signs = word.signs[start:stop]
     read = "".join(sign.text for sign in signs)
+    span = Span(word.span.start + start, word.span.start + stop)
+    lowest = min(sign.certainty for sign in signs)
+    if len(read) >= LONG and read.isdigit() and not re.fullmatch(r"1[789]\d\d|20\d\d", read):
+        return Doubtful(which, span, read, (f"{read[: len(read) // 2]}-{read[len(read) // 2 :]}",), lowest)
     weak = [spot for spot, sign in enumerate(signs) if _is_weak(sign)]
     if not weak:
         return None
     rivals = [
         (chance, read[:spot] + other + read[spot + 1 :]) for spot in weak for other, chance in _rivals(signs[spot])
     ]
+    rivals += [(chance, f"{read[:spot]}-{read[spot:]}") for spot in weak if spot for chance in _lost_dash(signs[spot])]
     told = tuple(dict.fromkeys(other for _, other in sorted(rivals, reverse=True)))
-    span = Span(word.span.start + start, word.span.start + stop)
-    return Doubtful(which, span, read, told[:4], min(sign.certainty for sign in signs))
+    return Doubtful(which, span, read, told[:4], lowest)
 
 
 def _is_weak(sign: Sign) -> bool:
-    return sign.certainty < SURE_FIGURE or any(chance >= NEAR_RIVAL for _, chance in _rivals(sign))
+    near = [chance for _, chance in _rivals(sign)] + _lost_dash(sign)
+    return sign.certainty < SURE_FIGURE or any(chance >= NEAR_RIVAL for chance in near)
+
+
+def _lost_dash(sign: Sign) -> list[float]:
+    """Return the chance that a dash stands close before the figure, as between sizes."""
+    return [chance for other, chance in sign.rivals if other in "-–—~" and chance >= NEAR_RIVAL]
 
 
 def _rivals(sign: Sign) -> list[tuple[str, float]]:
