@@ -1,0 +1,103 @@
+"""Jigsaws with a known answer, through the command: `python -m benchmarks lay-jigsaw [SEEDS] [ROW…]`.
+
+Each row is a set of jigsaws (`benchmarks/lay_cuts.py`), the spare as a share of the pieces' area, and a time limit;
+20 seeds each unless told otherwise. A jigsaw counts as solved if the command's answer fits and is proven again here.
+"""
+
+from __future__ import annotations
+
+import json
+import subprocess
+import sys
+import time
+from dataclasses import dataclass
+from typing import Any
+
+from benchmarks.lay_cuts import KINDS, RARE, Jigsaw, jigsaw
+from lastlook import lay
+
+
+@dataclass(frozen=True)
+class Row:
+    """One line of the table."""
+
+    name: str
+    kinds: tuple[str, ...]
+    way: str
+    spare: float
+    seconds: float
+
+
+ROWS = (
+    Row("both-15", KINDS, "both", 0.15, 10),
+    Row("both-10", KINDS, "both", 0.10, 30),
+    Row("both-5", KINDS, "both", 0.05, 60),
+    Row("along-15", ("rectangle", "fold"), "along", 0.15, 30),
+    *(Row(f"{kind}-15", (kind,), "both", 0.15, 30) for kind in RARE),
+)
+
+
+def as_json(problem: lay.Problem) -> dict[str, Any]:
+    """Return a problem as the command reads it."""
+    cloth = problem.cloth
+    out: dict[str, Any] = {
+        "width_mm": cloth.width_mm, "length_mm": cloth.length_mm, "one_way": cloth.one_way,
+        "flaws": [[list(spot) for spot in flaw] for flaw in cloth.flaws],
+        "fold": {"partial_mm": cloth.partial_mm} if cloth.fold is lay.Fold.PARTIAL else cloth.fold.value,
+        "selvedge_mm": cloth.selvedge_mm, "gap_mm": cloth.gap_mm,
+    }  # fmt: skip
+    if cloth.outline is not None:
+        out["outline"] = [list(spot) for spot in cloth.outline]
+    if cloth.repeat is not None:
+        out["repeat_mm"] = {"across": cloth.repeat.across_mm, "along": cloth.repeat.along_mm}
+    return {"cloth": out, "pieces": [_piece(one) for one in problem.pieces]}
+
+
+def _piece(one: lay.Wanted) -> dict[str, Any]:
+    out: dict[str, Any] = {
+        "id": one.id, "outline": [list(spot) for spot in one.outline], "quantity": one.quantity,
+        "mirrored_pair": one.mirrored_pair, "grain_deg": one.grain_deg, "may_turn": one.may_turn,
+    }  # fmt: skip
+    if one.on_fold:
+        out["on_fold"] = [list(spot) for spot in one.on_fold]
+    if one.angles_deg is not None:
+        out["angles_deg"] = list(one.angles_deg)
+    if one.match:
+        out["match"] = {"group": one.match.group, "point": list(one.match.point)}
+    if one.pieced:
+        out["may_be_pieced"] = {"parts": one.pieced.parts, "seam_mm": one.pieced.seam_mm}
+    return out
+
+
+def solve(made: Jigsaw, seconds: float, seed: int) -> tuple[bool, float]:
+    """Return whether the command lays a jigsaw, proven here too, and after how many seconds."""
+    words = [sys.executable, "-m", "lastlook", "lay", "-", "--json", "--seconds", f"{seconds:g}", "--seed", str(seed)]
+    start = time.monotonic()
+    done = subprocess.run(words, input=json.dumps(as_json(made.problem)), capture_output=True, text=True)
+    taken = time.monotonic() - start
+    answer = json.loads(done.stdout)
+    placements = lay.read_placements(answer["placements"]) or ()
+    return bool(answer["fits"]) and lay.judge(made.problem, placements).proven, taken
+
+
+def main(words: list[str]) -> int:
+    """Print a line for each row: how many were solved, and the middle of the times of those."""
+    seeds = int(words[0]) if words and words[0].isdigit() else 20
+    wanted = [word for word in words if not word.isdigit()]
+    print("| jigsaws | spare | shared | limit | solved | median time of the solved | not solved |")
+    print("|---|---|---|---|---|---|---|")
+    for row in ROWS:
+        if wanted and row.name not in wanted:
+            continue
+        times, lost = [], []
+        for seed in range(seeds):
+            made = jigsaw(row.kinds[seed % len(row.kinds)], seed, row.spare, row.way)
+            solved, taken = solve(made, row.seconds, 1)
+            (times if solved else lost).append(taken if solved else made.name)
+        middle = f"{sorted(times)[len(times) // 2]:.1f} s" if times else "-"
+        print(
+            f"| {', '.join(row.kinds)} | {row.spare:.0%} | {row.way} | {row.seconds:g} s | {len(times)} of {seeds}"
+            f" | {middle} | {', '.join(map(str, lost))} |",
+            flush=True,
+        )
+    return 0
