@@ -38,6 +38,8 @@ from lastlook.sheet.type import width_mm
 
 COUNT_ROOM_MM = 27.0
 """Room for the counts on the left."""
+UNNAMED = frozenset({"purl", "knit", "plain", ""})
+"""Structures of single rows that are no fabric of their own."""
 SMALLEST_MM = 7.0
 """A piece drawn smaller than this, either way, is not drawn."""
 LABEL_STEP_MM = 3.4
@@ -103,7 +105,7 @@ def _edgings(knitted: Knitted, room: Extent, way: Onto) -> list[Item]:
     items: list[Item] = []
     for name, stretch in itertools.groupby(rows, key=lambda row: row.structure):
         some = list(stretch)
-        if name == main:
+        if name == main or name in UNNAMED:
             continue
         low, high = knitted.height_mm(some[0].number - 1), knitted.height_mm(some[-1].number)
         ends = knitted.ends((low + high) / 2)

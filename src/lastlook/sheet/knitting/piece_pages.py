@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from lastlook.knit import Side, WorkedPiece
 from lastlook.quantity import Gauge, Missing, write_length
-from lastlook.sheet.draw.knitted import Knitted, draw_knitted, is_worth_drawing
+from lastlook.sheet.draw.knitted import UNNAMED, Knitted, draw_knitted, is_worth_drawing
 from lastlook.sheet.knitting.boxes import HIGH_MM, NUMBER, WIDE_MM, boxes
 from lastlook.sheet.knitting.gather import RowLine, gather
 from lastlook.sheet.layout.flow import BODY, CHAPTER, SECTION, SMALL, Block, beside, heading, paragraph, rule, stacked
@@ -28,7 +28,7 @@ def piece_blocks(
     structure = ""
     for line in gather(piece.rows):
         fresh = line.rows[0].structure
-        if fresh != structure:
+        if fresh != structure and fresh not in UNNAMED:
             out.append(heading(manner.say(fresh[:1].upper() + fresh[1:]), room_mm, SECTION))
             structure = fresh
         out += _line(line, gauge, room_mm, manner)
