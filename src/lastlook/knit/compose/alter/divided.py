@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from lastlook.knit.compose.alter.plain import plain
 from lastlook.knit.compose.alter.profile import signed
 from lastlook.knit.worked import Ended, WorkedPiece, WorkedRow
 
@@ -19,6 +20,7 @@ START = "starts after row"
 def set_out(pieces: Sequence[WorkedPiece]) -> list[WorkedPiece]:
     """Return the pieces that have rows, every divided one with both its sides from the dividing row on."""
     out: list[WorkedPiece] = []
+    pieces = [plain(piece) for piece in pieces]
     for piece in pieces:
         parts = [one for one in pieces if one.part_of == piece.name and one.rows]
         if not piece.rows or piece.part_of is not None:

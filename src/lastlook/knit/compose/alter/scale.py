@@ -29,6 +29,8 @@ class Scale:
 
     def cast_on(self, old: int, repeat: int) -> int:
         """Return a cast-on that leaves the same rest by the repeat of its edging."""
+        if old <= 0:
+            return 0
         rest = old % repeat
         return max(rest or repeat, repeat * math.floor((old * self.stitches - rest) / repeat + 0.5) + rest)
 

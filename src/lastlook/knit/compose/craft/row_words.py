@@ -28,7 +28,7 @@ def row_words(row: WorkedRow) -> str:
     end = [one for one in row.shapings if one.edge == last]
     inside = [one for one in row.shapings if one.edge == "inside"]
     if inside:
-        return _drawn_in(row, verb)
+        return _drawn_in(row, verb) if row.after == 1 else _inside(row, inside[0], verb)
     if not row.shapings:
         return "Purl" if row.side is Side.WRONG else "Knit"
     opening, used = _at_start(row, start, verb)
@@ -46,6 +46,16 @@ def _drawn_in(row: WorkedRow, verb: str) -> str:
     if row.before == 2:
         return f"{verb.title()} 2 tog and fasten off"
     return f"{verb.title()} {row.before} tog and fasten off"
+
+
+def _inside(row: WorkedRow, one: Shaping, verb: str) -> str:
+    """Tell what happens in the middle of a row: stitches bound off at the center, or spread evenly."""
+    if one.act in (Act.BIND_OFF, Act.HOLD):
+        side = (row.before - one.stitches) // 2
+        off = "bind off" if one.act is Act.BIND_OFF else "place on a holder"
+        return f"{verb.title()} {side}, {off} {one.stitches} sts, {verb} to end"
+    change = "inc" if one.act is Act.INCREASE else "dec"
+    return f"{verb.title()} across, {change} {one.stitches} sts evenly spaced"
 
 
 def _between(between: int, kept: int, verb: str) -> list[str]:
