@@ -21,10 +21,11 @@ NUMBER = re.compile(r"[\d½¼¾]+")
 def photographs(tmp_path_factory: pytest.TempPathFactory) -> tuple[list[str], str]:
     """Two pages in two columns as files, and the words that are on them."""
     folder = tmp_path_factory.mktemp("photographs")
-    how = Print(columns=2, measure=760, longest=560)
+    how = Print(columns=2, measure=560, longest=420)
     camera = Camera(tilt=3, perspective=0.02, blur=1.0, noise=8, shade=0.4, scale=0.8)
+    text = LEAFLET.read_text(encoding="utf-8")
     names, truth = [], []
-    for number, (page, words) in enumerate(set_pages(LEAFLET.read_text(encoding="utf-8"), how)[:2]):
+    for number, (page, words) in enumerate(set_pages(text[text.index("SLEEVES: Slip") :], how)[:2]):
         file = folder / f"page-{number + 1}.jpg"
         file.write_bytes(taken(page, camera))
         names.append(str(file))

@@ -17,6 +17,7 @@ SCREENS = [
     "/wearer",
     "/cupboard",
     "/paper/skirt",
+    "/toile/skirt",
     "/table/skirt",
     "/last-look",
     "/sheets",

@@ -57,6 +57,8 @@ def _routes() -> list[Route | Mount]:
         Route(f"{at}/mail", act.mail),
         Route(f"{at}/paper/{{garment}}/strip", act.lay_on, methods=["POST"]),
         Route(f"{at}/needles/{{garment}}/made", act.off_the_needles, methods=["POST"]),
+        Route(f"{at}/toile/{{garment}}/put-on", act.put_on, methods=["POST"]),
+        Route(f"{at}/toile/{{garment}}/seen", act.seen, methods=["POST"]),
         Route(f"{at}/change", act.change, methods=["POST"]),
         Route(f"{at}/undo", act.undo, methods=["POST"]),
         Route(f"{at}/redo", act.redo, methods=["POST"]),

@@ -15,6 +15,8 @@ def of(outfit: Outfit, at: str) -> list[tuple[str, str]]:
     out += [("Wearer", f"{at}/wearer"), ("Cupboard", f"{at}/cupboard")]
     out += [(one.name.replace("_", " ").capitalize(), sewing(at, one.name)) for one in outfit.sewings]
     many = len(outfit.sewings)
+    mock_up = "Toile" if outfit.manner.english == "UK" else "Muslin"
+    out += [(_named(mock_up, one.name, many), toile(at, one.name)) for one in outfit.sewings]
     out += [(_named("Cutting table", one.name, many), table(at, one.name)) for one in outfit.sewings]
     out += [("Last look", f"{at}/last-look"), ("Sheets", f"{at}/sheets")]
     out += [(_named("Needles", one.name, len(outfit.knittings)), needles(at, one.name)) for one in outfit.knittings]
@@ -47,6 +49,11 @@ def leaflet(at: str, garment: str) -> str:
 def sewing(at: str, garment: str) -> str:
     """Return where a garment's paper pieces are shown."""
     return f"{at}/paper/{quote(garment, safe='')}"
+
+
+def toile(at: str, garment: str) -> str:
+    """Return where what was seen on a garment's mock-ups is shown."""
+    return f"{at}/toile/{quote(garment, safe='')}"
 
 
 def table(at: str, garment: str) -> str:

@@ -11,11 +11,13 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from functools import cached_property
 from threading import RLock
+from typing import TypeVar
 
 from lastlook import keep, sheet
 from lastlook.finding import Edit, Finding
-from lastlook.outfit import Derived, Document, Outfit, Verdict, change, derive, read, verdict
+from lastlook.outfit import Derived, Document, Knitted, Outfit, Sewn, Verdict, change, derive, read, verdict
 
+_Garment = TypeVar("_Garment")
 MOST_DESKS = 24
 
 
@@ -40,10 +42,24 @@ class Desk:
         """Return the three answers."""
         return verdict(self.derived)
 
+    def knitted(self, name: str) -> Knitted:
+        """Return the garment to be knitted of that name; raises LookupError where there is none."""
+        return _named(name, {one.plan.name: one for one in self.derived.knitted})
+
+    def sewn(self, name: str) -> Sewn:
+        """Return the garment to be sewn of that name; raises LookupError where there is none."""
+        return _named(name, {one.plan.name: one for one in self.derived.sewn})
+
     @cached_property
     def printed(self) -> sheet.Printed:
         """Return every sheet as it would be printed now."""
         return sheet.sheets_of(self.derived, self.verdict)
+
+
+def _named(name: str, known: dict[str, _Garment]) -> _Garment:
+    if name not in known:
+        raise LookupError(f"The outfit has no garment called {name}.")
+    return known[name]
 
 
 class Room:

@@ -2,16 +2,25 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 
 from lastlook import outfit, sheet
 from lastlook.quantity import write_length
 
+TOILE = re.compile(r"\b([Tt])oile")
+"""What a mock-up is called in Britain; in the United States it is a muslin."""
+
 
 def said_by(manner: outfit.Manner) -> Callable[[str], str]:
     """Return what puts a sentence of ours into this maker's English."""
-    english = sheet.English.BRITISH if manner.english.upper() == "UK" else sheet.English.US
-    return sheet.Manner(english).say
+    if manner.english.upper() == "UK":
+        return sheet.Manner(sheet.English.BRITISH).say
+    return lambda text: TOILE.sub(_muslin, text)
+
+
+def _muslin(match: re.Match[str]) -> str:
+    return ("M" if match[1] == "T" else "m") + "uslin"
 
 
 def lengths(manner: outfit.Manner) -> Callable[[float], str]:

@@ -14,7 +14,6 @@ from lastlook.sheet.cutting import in_words, use_of
 from lastlook.web import words
 from lastlook.web.laying import Laying
 from lastlook.web.page import framed, number_of, room_of
-from lastlook.web.screen.paper import sewn_of
 from lastlook.web.table import for_hands, on_table, times_of
 
 SEE_OTHER = 303
@@ -25,7 +24,7 @@ def show(request: Request) -> Response:
     """Show a garment's cutting table."""
     number = number_of(request)
     desk = room_of(request).desk(number)
-    one = sewn_of(desk.derived, request.path_params["garment"])
+    one = desk.sewn(request.path_params["garment"])
     manner = sheet.manner_of(desk.outfit)
     placements = () if isinstance(one.placements, Missing) else one.placements
     table = on_table(one, placements)
@@ -119,7 +118,7 @@ def _told(going: Any) -> dict[str, Any]:
 def _asked(request: Request, asked: Any) -> tuple[outfit.Sewn, tuple[lay.Placement, ...]]:
     """Return the garment and the placements a page sent; raises LookupError for what is no lay."""
     desk = room_of(request).desk(number_of(request))
-    one = sewn_of(desk.derived, request.path_params["garment"])
+    one = desk.sewn(request.path_params["garment"])
     sent = asked.get("placements") if isinstance(asked, dict) else None
     if not isinstance(sent, list) or len(sent) > MOST_PLACEMENTS:
         raise LookupError("no placements were sent")
@@ -152,7 +151,7 @@ def _put(request: Request, asked: Any) -> None:
 
 def _start(request: Request, asked: Any) -> dict[str, Any]:
     room, number = room_of(request), number_of(request)
-    one = sewn_of(room.desk(number).derived, request.path_params["garment"])
+    one = room.desk(number).sewn(request.path_params["garment"])
     locked: tuple[lay.Placement, ...] = ()
     held = asked.get("locked") if isinstance(asked, dict) else None
     if isinstance(held, list) and held:

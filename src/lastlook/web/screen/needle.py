@@ -9,7 +9,6 @@ from lastlook import sheet
 from lastlook.knit import WorkedPiece, WorkedRow
 from lastlook.outfit import Knitted, MadePiece, Outfit
 from lastlook.web.page import framed, number_of, room_of
-from lastlook.web.screen.leaflet import garment_of
 
 WIDE_MM = 240.0
 LATELY = 6
@@ -19,7 +18,7 @@ LATELY = 6
 def show(request: Request) -> Response:
     """Show the row of one piece that is worked next."""
     desk = room_of(request).desk(number_of(request))
-    one = garment_of(desk.derived, request.path_params["garment"])
+    one = desk.knitted(request.path_params["garment"])
     piece = _chosen(one.pieces, request.query_params.get("piece"))
     done = min(one.plan.rows_done(piece.name), len(piece.rows)) if piece else 0
     row = piece.rows[done] if piece and done < len(piece.rows) else None

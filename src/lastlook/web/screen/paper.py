@@ -42,7 +42,7 @@ class Shown:
 def show(request: Request) -> Response:
     """Show a garment's pieces."""
     desk = room_of(request).desk(number_of(request))
-    one = sewn_of(desk.derived, request.path_params["garment"])
+    one = desk.sewn(request.path_params["garment"])
     manner = sheet.manner_of(desk.outfit)
     strips = [(alteration.piece, _strip(one, place)) for place, alteration in enumerate(one.plan.alterations)]
     pieces = [
@@ -93,14 +93,6 @@ def _before(request: Request, one: outfit.Sewn) -> tuple[paper.PaperPiece, ...]:
     room = room_of(request)
     old = room.lay_out(room.shelf.document_at(against)).derived
     return next((was.drafted.pieces for was in old.sewn if was.plan.name == one.plan.name), ())
-
-
-def sewn_of(derived: outfit.Derived, name: str) -> outfit.Sewn:
-    """Return the sewn garment of that name; raises LookupError where there is none."""
-    found = next((one for one in derived.sewn if one.plan.name == name), None)
-    if found is None:
-        raise LookupError(f"The outfit has nothing to sew called {name}.")
-    return found
 
 
 def _strip(one: outfit.Sewn, place: int) -> Strip:
