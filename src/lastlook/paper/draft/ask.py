@@ -29,6 +29,8 @@ ASSUMED_HIP_DEPTH_MM = 200.0
 FITTED = ("waist_girth", "hip_girth")
 """What a skirt that is fitted to the hip can't be drafted without."""
 MOST_MM = 4000.0
+PRINTED_HIP_DEPTH_MM = 177.8
+"""7 in below the waist (Butterick, The New Dressmaker, 1921, p. 26, read)."""
 TAKEN_SHARE = 0.5
 """Negative ease up to half of what the cloth stretches (from memory / common practice)."""
 
@@ -121,7 +123,8 @@ def _depth_notes(ask: Ask) -> tuple[Finding, ...]:
             Certainty.UNKNOWN,
             f"Whether the hip fits is not known yet: its depth below the waist was taken as "
             f"{ASSUMED_HIP_DEPTH_MM / 10:.0f} cm.",
-            "Printed hip depths run from 6 in (Conover, 1922) to 9 in, and the widest place decides.",
+            f"Old patterns put it {PRINTED_HIP_DEPTH_MM / 10:.0f} cm down (The New Dressmaker, 1921), modern tables up "
+            "to 23 cm; the widest place of this body decides.",
             "Measure from the waist down the side to the fullest place of the hip.",
             where=Where(fact="waist_to_hip"),
         ),

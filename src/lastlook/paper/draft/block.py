@@ -16,8 +16,8 @@ from lastlook.paper.seam_edge import SeamEdge, Use
 from lastlook.paper.solve import solve
 
 STEEPEST_DEG = 60.0
-LEVELLED_MM = 25.0
-"""The back's side waist is moved by at most this to make both side seams equal."""
+LEVELLED_MM = (3.0, 8.0, 25.0)
+"""The back's side waist is moved by at most so much, tried in turn, to make both side seams equal."""
 HANDLE = 1 / 3
 """A handle of a third of the chord gives an even curve."""
 
@@ -64,8 +64,11 @@ def level_side(back: Quarter, side_mm: float) -> Quarter:
         side = piece.side("side") if piece else None
         return (side.sewn_mm if side else math.inf) - side_mm
 
-    rise = solve(over, back.side_rise_mm - LEVELLED_MM, back.side_rise_mm + LEVELLED_MM)
-    return back if rise is None else replace(back, side_rise_mm=rise)
+    for reach in LEVELLED_MM:
+        rise = solve(over, back.side_rise_mm - reach, back.side_rise_mm + reach)
+        if rise is not None:
+            return replace(back, side_rise_mm=rise)
+    return back
 
 
 def bend(start: Point, leaves: Point, end: Point, arrives: Point) -> Cubic:

@@ -78,7 +78,7 @@ def _plan(ask: Ask, name: str, sign: int, hem_mm: float) -> Quarter:
         name, waist, hip, hip + (hem_mm - ask.around_hip_mm) / 4, ask.hip_depth_mm, ask.length_mm,
         dip_mm=ask.option("back_dip_mm") if is_back else 0.0,
         side_rise_mm=ask.option("side_rise_mm"),
-        darts=tuple((intake, length) for intake in darts_for(hip - waist, ask.option("dart_mm"), most)),
+        darts=tuple((intake, length) for intake in _intakes(ask, hip - waist, most)),
         seam_mm=ask.option("seam_allowance_mm"),
         side_seam_mm=ask.options.get("side_allowance_mm", ask.option("seam_allowance_mm")),
         hem_allowance_mm=ask.option("hem_allowance_mm"),
@@ -86,6 +86,14 @@ def _plan(ask: Ask, name: str, sign: int, hem_mm: float) -> Quarter:
         knee_depth_mm=ask.measures.get("waist_to_knee"),
         high_hip_depth_mm=ask.measures.get("waist_to_top_hip"),
     )  # fmt: skip
+
+
+def _intakes(ask: Ask, suppression_mm: float, most_mm: float) -> tuple[float, ...]:
+    """Return the darts of a quarter: one of the width that was asked for, else what the limits ask for."""
+    asked = ask.options.get("dart_mm")
+    if asked is not None and LEAST_DART_MM / 2 <= asked < suppression_mm:
+        return (asked,)
+    return darts_for(suppression_mm, ask.option("dart_mm") if asked is None else 0.0, most_mm)
 
 
 def darts_for(suppression_mm: float, wanted_mm: float, most_mm: float) -> tuple[float, ...]:

@@ -32,6 +32,24 @@ def pleated_cloth_mm(finished_mm: float, pleats: float, depth_mm: float, layers:
     return finished_mm + layers * pleats * depth_mm
 
 
+def take_up_mm(cloth_mm: float, finished_mm: float) -> float:
+    """Return what pleats take in at one level.
+
+    >>> take_up_mm(44, 14), take_up_mm(44, 20), take_up_mm(44, 27.5)
+    (30, 24, 16.5)
+    """
+    return cloth_mm - finished_mm
+
+
+def per_pleat_mm(take_up: float, panel_mm: float, others: int) -> float:
+    """Return what each of the other pleats takes once the pleat at the panel has its share.
+
+    >>> per_pleat_mm(24, 2.125, 7)
+    3.125
+    """
+    return (take_up - panel_mm) / others
+
+
 def pleated(kind: str) -> Callable[[Mapping[str, float], Mapping[str, float]], Drafted]:
     """Return the draft of one kind of pleats."""
 

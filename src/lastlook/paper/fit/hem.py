@@ -65,8 +65,8 @@ def hem_findings(drafted: Drafted, easing: Easing) -> tuple[Finding, ...]:
             "hem-too-full",
             Certainty.DOUBTFUL,
             f"The hem's raw edge is {excess:.0f} mm longer than the skirt it is folded onto.",
-            f"That is {share * 100:.1f} %; about {limit * 100:.0f} % can be eased in. The skirt grows by {growth:.2f} mm "
-            f"for each mm down, and the hem is {side.allowance_mm:.0f} mm deep.",
+            f"That is {share * 100:.1f} %; about {limit * 100:.0f} % can be eased in. The skirt grows by "
+            f"{growth:.2f} mm for each mm down, and the hem is {side.allowance_mm:.0f} mm deep.",
             f"Make the hem {depth:.0f} mm deep or less, or face it with a shaped strip.",
             where=Where(piece=shell[0].name, edge="hem"),
         ),

@@ -73,6 +73,15 @@ def elastic_cut_mm(waist_mm: float, factor: float = 0.85, join_mm: float = JOIN_
     return waist_mm * factor + join_mm
 
 
+def elastic_shorter_mm(waist_mm: float, shorter_mm: float = 2 * INCH) -> float:
+    """Return the other rule for elastic: the waist less 1 to 3 in (sewing pages, read).
+
+    >>> round(elastic_shorter_mm(30 * 25.4) / 25.4, 3)
+    28.0
+    """
+    return waist_mm - shorter_mm
+
+
 def elastic_pulls_over(hip_mm: float, relaxed_mm: float, sort: str) -> bool:
     """Whether elastic of a sort stretches over the hip."""
     return hip_mm / relaxed_mm <= ELASTIC_STRETCH[sort]

@@ -14,8 +14,8 @@ from lastlook.finding import Certainty, Finding, Where
 from lastlook.paper.drafted import Drafted
 
 GROWTH_MM = {"waist": 15.0, "hip": 26.0}
-USUAL_MM = {"waist": 12.7, "hip": 50.8}
-"""Least usual ease: 1/2 in at the waist, 2 in at the hip (Central Washington University ch. 16, read)."""
+USUAL_MM = {"waist": (12.7, 19.05), "hip": (50.8, 69.85)}
+"""Usual ease: 1/2-3/4 in at the waist, 2-2 3/4 in at the hip (Central Washington University ch. 16, read)."""
 SPARE_MM = 10.0
 TAKEN_SHARE = 0.5
 

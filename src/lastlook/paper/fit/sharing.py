@@ -42,6 +42,15 @@ def in_two_places_mm(by_mm: float) -> tuple[float, float]:
     return (by_mm, 0.0) if abs(by_mm) < LARGE_LENGTH_MM else (by_mm / 2, by_mm / 2)
 
 
+def mixed_allowances_mm(edges: int, one_mm: float, other_mm: float) -> float:
+    """Return how far a garment is off if its edges are sewn with another allowance than they were cut with.
+
+    >>> mixed_allowances_mm(8, 15.875, 15.0)
+    7.0
+    """
+    return edges * (one_mm - other_mm)
+
+
 def fold_depth_mm(by_mm: float) -> float:
     """Return how deep a fold is pinned that takes out so much: it takes out twice its depth.
 

@@ -38,9 +38,9 @@ class Step:
 
 
 def order_of_work(
-    drafted: Drafted, fibre: str = "", opening: str = "centred", for_child: float = 0.0
+    drafted: Drafted, fibre: str = "", opening: str = "centred", child_mm: float = 0.0
 ) -> tuple[Step, ...]:
-    """Return the steps; `for_child` is a child's height in mm, 0 for a grown wearer."""
+    """Return the steps; `child_mm` is a child's height in mm, 0 for a grown wearer."""
     steps = [*_before(drafted), *_shell(drafted, fibre, opening), *_top(drafted), *_end(drafted, fibre)]
     if 0 < child_mm <= CHILD_MM:
         steps.insert(0, Step("Plan no cord or drawstring with free ends.", "cut", care=CORDS))
