@@ -13,6 +13,7 @@ from itertools import zip_longest
 from lastlook.knit import Act, Shaping, Side, WorkedPiece, WorkedRow
 from lastlook.quantity import Gauge, write_length
 from lastlook.sheet.draw.needle import spots
+from lastlook.sheet.knitting.gather import again_words, repeats
 from lastlook.sheet.knitting.handed import piece_in
 from lastlook.sheet.layout.flow import BODY, CHAPTER, SMALL, TITLE, Block, beside, heading, pages, paragraph, stacked
 from lastlook.sheet.layout.frame import Framing
@@ -24,8 +25,6 @@ GUTTER_MM = 16.0
 """Room in the middle for the row's number and its box."""
 BOX_MM = (11.0, 5.8)
 EDGE = Style(7.5, Face.ITALIC, PENCIL)
-LEAST_ROWS = 4
-"""Fewer rows than this are written out, even if they repeat the two before them."""
 Both = tuple[WorkedRow | None, WorkedRow | None]
 
 
@@ -52,11 +51,10 @@ def pair(both: Pair, manner: Manner) -> Sheet:
     blocks = [heading(title, room, TITLE), *(paragraph(text, room, BODY) for text in _before(both, manner))]
     blocks.append(_names(both, room))
     rows = list(zip_longest(both.a.rows, both.b.rows))
-    for spot, stretch in _stretches(rows):
-        if stretch == 1:
-            blocks.append(_row(both, rows, spot, room, manner))
-        else:
-            blocks += _again(rows, spot, stretch, room)
+    for spot, length, times in repeats([_key(one) for one in rows]):
+        blocks += [_row(both, rows, row, room, manner) for row in range(spot, spot + length)]
+        if times > 1:
+            blocks += _again(rows[spot + length : spot + length * times], spot + 1, (length, times - 1), room)
     return Sheet(framing.title, pages(blocks, framing))
 
 
@@ -85,34 +83,20 @@ def _names(both: Pair, room: float) -> Block:
     return Block(whole.height_mm, whole.items, kept=True)
 
 
-def _stretches(rows: list[Both]) -> list[tuple[int, int]]:
-    """Return where each line begins and how many rows it holds: one, or all that repeat the two rows before them."""
-    out, spot = [], 0
-    while spot < len(rows):
-        length = 0
-        while spot >= 2 and spot + length < len(rows) and _key(rows[spot + length]) == _key(rows[spot + length - 2]):
-            length += 1
-        length -= length % 2
-        if length < LEAST_ROWS:
-            length = 1
-        out.append((spot, length))
-        spot += length
-    return out
-
-
 def _key(both: Both) -> tuple[object, ...]:
     return tuple((row.words, row.side) if row else None for row in both)
 
 
-def _again(rows: list[Both], spot: int, length: int, room: float) -> list[Block]:
-    """Rows that repeat the two before them, with their boxes across both pages."""
-    numbers = [spot + step + 1 for step in range(length)]
+def _again(rows: list[Both], first: int, block: tuple[int, int], room: float) -> list[Block]:
+    """Rows that come again, with their boxes across both pages; `block` is its length and how often it comes."""
+    length, times = block
+    start = first + length
     half = (room - GUTTER_MM) / 2
-    said = f"Rows {numbers[0]} to {numbers[-1]}: as the two rows before them, over and over."
-    sides = [_counts(one[side] for one in rows[spot : spot + length]) for side in (0, 1)]
+    said = again_words((start, start + len(rows) - 1), (first, start - 1), times)
+    sides = [_counts(one[side] for one in rows) for side in (0, 1)]
     parts = [stacked((paragraph(said, half), paragraph(count, half, SMALL))) for count in sides]
     top = beside(((0.0, parts[0]), (half + GUTTER_MM, parts[1])))
-    return [_spine(top, room), *_boxes(rows[spot : spot + length], spot, room)]
+    return [_spine(top, room), *_boxes(rows, start - 1, room)]
 
 
 def _counts(rows: Iterable[WorkedRow | None]) -> str:
@@ -141,11 +125,17 @@ def _half(piece: WorkedPiece, row: WorkedRow | None, later: str, room: float, ma
     count = f"  {row.after} sts" if changed else ""
     lines = [paragraph(manner.say(row.words) + count, room, Style(9, Face.BOLD) if changed else BODY)]
     if row.shapings:
-        said = "; ".join(edge_words(piece.name, row, shaping, manner) for shaping in row.shapings)
-        lines.append(paragraph(manner.say(said), room, EDGE))
+        lines.append(paragraph(manner.say(_edges(piece.name, row, manner)), room, EDGE))
     if later:
         lines.append(paragraph(later, room, SMALL))
     return stacked(lines)
+
+
+def _edges(name: str, row: WorkedRow, manner: Manner) -> str:
+    kinds = {(one.act, one.stitches) for one in row.shapings}
+    if len(row.shapings) == 2 and len(kinds) == 1 and {one.edge for one in row.shapings} == {"left", "right"}:
+        return "at both ends"
+    return "; ".join(edge_words(name, row, shaping, manner) for shaping in row.shapings)
 
 
 def edge_words(name: str, row: WorkedRow, shaping: Shaping, manner: Manner) -> str:

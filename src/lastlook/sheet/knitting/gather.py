@@ -6,6 +6,7 @@ that comes again, worked a whole number of times. The counts of every row stay w
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from lastlook.knit import WorkedRow
@@ -38,26 +39,28 @@ class RowLine:
 
 def gather(rows: tuple[WorkedRow, ...]) -> tuple[RowLine, ...]:
     """Return the lines of a piece; joined they are all its rows in order."""
-    keys = [_key(row) for row in rows]
     out: list[RowLine] = []
-    spot = 0
-    while spot < len(rows):
-        length, times = _repeat(keys, spot)
-        for row in rows[spot : spot + length]:
-            out.append(RowLine((row,), row.words))
+    for spot, length, times in repeats([(" ".join(row.words.split()), row.structure) for row in rows]):
+        out += [RowLine((row,), row.words) for row in rows[spot : spot + length]]
         first, last = rows[spot].number, rows[spot + length - 1].number
         again = rows[spot + length : spot + length * times]
         if again:
-            out.append(RowLine(tuple(again), "", (first, last), times - 1))
-        spot += length * times
+            out.append(RowLine(again, "", (first, last), times - 1))
     return tuple(out)
 
 
-def _key(row: WorkedRow) -> tuple[str, str]:
-    return (" ".join(row.words.split()), row.structure)
+def repeats(keys: Sequence[object]) -> list[tuple[int, int, int]]:
+    """Return where each block begins, how long it is and how often it comes in a row; one by one where nothing does."""
+    out = []
+    spot = 0
+    while spot < len(keys):
+        length, times = _repeat(keys, spot)
+        out.append((spot, length, times))
+        spot += length * times
+    return out
 
 
-def _repeat(keys: list[tuple[str, str]], spot: int) -> tuple[int, int]:
+def _repeat(keys: Sequence[object], spot: int) -> tuple[int, int]:
     """Return the length of the block that begins here and how often it comes, the most rows saved first."""
     best = (1, 1)
     for length in range(1, min(LONGEST_BLOCK, (len(keys) - spot) // 2) + 1):
@@ -68,3 +71,16 @@ def _repeat(keys: list[tuple[str, str]], spot: int) -> tuple[int, int]:
         if times > 1 and length * (times - 1) > best[0] * (best[1] - 1):
             best = (length, times)
     return best
+
+
+def again_words(rows: tuple[int, int], like: tuple[int, int], times: int) -> str:
+    """Say what comes again: 'Rows 15 to 38: as rows 13 and 14, 12 times more.'"""
+    first, last = like
+    here = f"Row {rows[0]}" if rows[0] == rows[1] else f"Rows {rows[0]} to {rows[1]}"
+    if rows[1] - rows[0] == 1:
+        here = f"Rows {rows[0]} and {rows[1]}"
+    if first == last:
+        return f"{here}: as row {first}."
+    block = f"rows {first} and {last}" if last - first == 1 else f"rows {first} to {last}"
+    often = {1: "once more", 2: "twice more"}.get(times, f"{times} times more")
+    return f"{here}: as {block}, {often}."

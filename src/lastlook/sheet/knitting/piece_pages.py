@@ -6,7 +6,7 @@ from lastlook.knit import Side, WorkedPiece
 from lastlook.quantity import Gauge, Missing, write_length
 from lastlook.sheet.draw.knitted import UNNAMED, Knitted, draw_knitted, is_worth_drawing
 from lastlook.sheet.knitting.boxes import HIGH_MM, NUMBER, WIDE_MM, boxes
-from lastlook.sheet.knitting.gather import RowLine, gather
+from lastlook.sheet.knitting.gather import RowLine, again_words, gather
 from lastlook.sheet.layout.flow import BODY, CHAPTER, SECTION, SMALL, Block, beside, heading, paragraph, rule, stacked
 from lastlook.sheet.manner import Manner
 from lastlook.sheet.mark import INK, SHADE, SOFT, Align, Face, Ink, Item, Stroke, Style, Words, box
@@ -109,21 +109,7 @@ def _count(line: RowLine, gauge: Gauge | None, room_mm: float, manner: Manner) -
 
 def row_words(line: RowLine) -> str:
     """Return what a line says: the words of its row, or what comes again."""
-    return line.words if line.like is None else _again(line)
-
-
-def _again(line: RowLine) -> str:
-    """Say what comes again: 'Rows 15 to 38: as rows 13 and 14, 12 times more.'"""
-    first, last = line.like or (line.first, line.last)
-    block = last - first + 1
-    here = f"Row {line.first}" if line.first == line.last else f"Rows {line.first} to {line.last}"
-    if line.last - line.first == 1:
-        here = f"Rows {line.first} and {line.last}"
-    if block == 1:
-        return f"{here}: as row {first}."
-    like = f"rows {first} and {last}" if block == 2 else f"rows {first} to {last}"
-    often = {1: "once more", 2: "twice more"}.get(line.times, f"{line.times} times more")
-    return f"{here}: as {like}, {often}."
+    return line.words if line.like is None else again_words((line.first, line.last), line.like, line.times)
 
 
 def _ending(piece: WorkedPiece) -> str:
