@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from lastlook.finding import Certainty, Finding, Where
+from lastlook.knit.compose.alter.band import band, is_crochet, is_picked_up, left_out, plain_band, shaped_inside
 from lastlook.knit.compose.alter.changes import Changes, is_band, is_body, is_sleeve, stretching
 from lastlook.knit.compose.alter.divided import set_out
 from lastlook.knit.compose.alter.page import write_altered
@@ -28,7 +29,9 @@ def alter(reading: LeafletReading, size: SizeReading, changes: Changes) -> Compo
         return not_composed(title, size.size, [_no_gauge(title)])
     scale = Scale(wanted.stitches.best / printed.stitches.best, wanted.rows.best / printed.rows.best)
     across, up = wanted.stitches.best / 100.0, wanted.rows.best / 100.0
-    knitted = set_out(size.pieces)
+    bands = [piece for piece in size.pieces if is_picked_up(piece) and not is_crochet(piece)]
+    crocheted = [piece for piece in size.pieces if is_crochet(piece)]
+    knitted = set_out([piece for piece in size.pieces if piece not in bands and piece not in crocheted])
     asked = _asked(knitted, changes, across, up)
     clash = [_too_much(piece, asked[id(piece)]) for piece in knitted]
     if any(clash):
@@ -46,6 +49,9 @@ def alter(reading: LeafletReading, size: SizeReading, changes: Changes) -> Compo
     findings = [_apart(str(seam.mate.a), str(seam.mate.b)) for seam in seams if seam.meets is Meets.NO]
     findings += [_not_carried(piece) for piece in knitted if _pattern(piece)]
     findings += off_target(measures, 100.0 / wanted.rows.best + 200.0 / wanted.stitches.best)
+    pieces = (*pieces, *(band(piece, scale) for piece in bands))
+    findings += [plain_band(piece) for piece in bands if shaped_inside(piece)]
+    findings += [left_out(piece) for piece in crocheted if piece.rows]
     leaflet = write_altered(title, pieces, wanted, size.size)
     return Composed(title, size.size, leaflet, pieces, mates, measures, (), tuple(findings))
 

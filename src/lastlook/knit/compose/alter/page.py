@@ -30,7 +30,7 @@ def write_altered(title: str, pieces: Sequence[WorkedPiece], gauge: Gauge, size:
 
 def _body(piece: WorkedPiece, pieces: Sequence[WorkedPiece]) -> list[str]:
     lines = [_start(piece)]
-    spot = 1 if not piece.cast_on and piece.rows and _picks_up(piece.rows[0]) else 0
+    spot = 1 if piece.cast_on is None and piece.rows and _picks_up(piece.rows[0]) else 0
     underarm = underarm_row(piece)
     while spot < len(piece.rows):
         end = spot
@@ -56,7 +56,7 @@ def _goes_on(piece: WorkedPiece, spot: int, row: int, underarm: int) -> bool:
 
 
 def _start(piece: WorkedPiece) -> str:
-    if piece.cast_on:
+    if piece.cast_on is not None:
         first = piece.rows[0].structure if piece.rows else ""
         needles = "smaller" if first.startswith(EDGINGS) else "larger"
         return f"With {needles} needles cast on {piece.cast_on} sts."
