@@ -126,13 +126,13 @@ def decide(reader: Reader, given: Mapping[str, int]) -> tuple[list[Outcome], lis
     """Return the leaflet worked with the readings that agree best, and what was decided where."""
     chosen = dict(given)
     best = reader.work(chosen)
-    score = _total(best)
+    score = total(best)
     if score:
         chosen, best, score = _improve(reader, chosen, given, best, score)
     return best, _choices(reader, chosen, given, best, score)
 
 
-def _total(outcomes: list[Outcome]) -> float:
+def total(outcomes: list[Outcome]) -> float:
     return round(sum(one.score() for one in outcomes), 4)
 
 
@@ -150,7 +150,7 @@ def _improve(
                     continue
                 trial = {**chosen, key: number}
                 outcomes = reader.work(trial)
-                total = _total(outcomes)
+                total = total(outcomes)
                 if total < score:
                     chosen, best, score, better = trial, outcomes, total, True
     return chosen, best, score
@@ -174,7 +174,7 @@ def _choices(
                 shapes.append(())
                 continue
             outcomes = reader.work({**chosen, key: number})
-            scores.append(_total(outcomes))
+            scores.append(total(outcomes))
             shapes.append(tuple(one.shape() for one in outcomes))
         equal = [number for number, one in enumerate(scores) if one <= score]
         differ = any(shapes[number] != shape for number in equal)

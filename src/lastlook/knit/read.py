@@ -37,7 +37,7 @@ def read(
     reader = Reader(leaflet, made, gauge or leaflet.gauge)
     outcomes, decided = decide(reader, choices or {})
     unread = _unread(leaflet, made, outcomes)
-    attempts, seam_attempts = mends(reader, outcomes, decided)
+    attempts, seam_attempts, mended = mends(reader, outcomes, decided)
     names = leaflet.sizes
     troubles = [
         (names[n], one)
@@ -49,6 +49,7 @@ def read(
     findings = tell.of_troubles(troubles, names, leaflet.source, attempts)
     spans = {hands.name: hands.span for hands in outcomes[0].pieces.values()} if outcomes else {}
     findings += tell.of_seams({names[n]: one.seams for n, one in enumerate(outcomes)}, _worn(spans), seam_attempts)
+    findings = tell.once(findings, mended)
     findings += tell.of_choices(decided)
     findings += tell.of_whole(leaflet, unread, outcomes)
     inside = _inside(made, unread)

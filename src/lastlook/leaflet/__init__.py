@@ -3,13 +3,13 @@
 from lastlook.leaflet import instruction
 from lastlook.leaflet.canon import Canon, Lexeme, canon
 from lastlook.leaflet.leaflet import Leaflet, Part
-from lastlook.leaflet.read import read
+from lastlook.leaflet.read import numbers, read, reread
 from lastlook.leaflet.repair import Repair, Repaired, repair
 from lastlook.leaflet.sizelist import Figure, read_values, write_values
 from lastlook.leaflet.tokens import Token, tokens
 from lastlook.leaflet.vocabulary import vocabulary
 
 __all__ = [
-    "Canon", "Figure", "Leaflet", "Lexeme", "Part", "Repair", "Repaired", "Token", "canon", "instruction", "read", "read_values", "repair", "tokens",
+    "Canon", "Figure", "Leaflet", "Lexeme", "Part", "Repair", "Repaired", "Token", "canon", "instruction", "numbers", "read", "read_values", "reread", "repair", "tokens",
     "vocabulary", "write_values",
 ]  # fmt: skip

@@ -277,7 +277,7 @@ def _abbreviates(before: Lexeme, stop: Lexeme, after: list[Lexeme]) -> bool:
         return False
     if follows.tight and (follows.figures or follows.canon in {",", ";", ":", ")", "(", "."}):
         return follows.canon not in {"--"}
-    if follows.canon in {",", ";", ":", ")", "*", "("}:
+    if follows.canon in {",", ";", ":", ")", "*", "(", "="}:
         return follows.canon != "*" and follows.canon != "("
     if _spelt_out(before):
         return False

@@ -329,6 +329,7 @@ class Needles(Step):
     """Stitches divided over needles: a check, no movement."""
 
     parts: tuple[Figure, ...]
+    spans: tuple[Span, ...] = ()
 
 
 @dataclass(frozen=True)

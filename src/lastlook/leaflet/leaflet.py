@@ -19,6 +19,8 @@ class Part:
     span: Span
     steps: tuple[Step, ...]
     make: int = 1
+    body: Span = Span(0, 0)
+    """The stretch of the text that the steps were read from."""
 
 
 @dataclass(frozen=True)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 from lastlook.finding import SourceText, Span
 from lastlook.leaflet import header
@@ -11,6 +12,7 @@ from lastlook.leaflet.crochet_terms import american
 from lastlook.leaflet.layout import Head, heads
 from lastlook.leaflet.leaflet import Leaflet, Part
 from lastlook.leaflet.parse import steps
+from lastlook.leaflet.tokens import Sort, tokens
 from lastlook.leaflet.vocabulary import Vocabulary, vocabulary
 from lastlook.quantity import Origin, gauge_of
 
@@ -20,7 +22,7 @@ CAST_ON = re.compile(r"\b(?:cast|set)(?:ing)?\s+(?:on|up)\b|\bpick(?:ed)? up and
 
 def read(text: str, *, corrections: dict[str, str] | None = None) -> Leaflet:
     """Read a leaflet; whatever is not understood stays in place as `Unread`."""
-    found = heads(text)
+    found = _settled(text, heads(text))
     words = vocabulary()
     own = header.own_words(text, found, words)
     if own:
@@ -44,6 +46,20 @@ def read(text: str, *, corrections: dict[str, str] | None = None) -> Leaflet:
         tuple(parts),
         multiples,
     )
+
+
+def _settled(text: str, found: list[Head]) -> list[Head]:
+    """A head that names nothing known, once the knitting has begun, is a part of the piece: 'DIVIDE FOR FRONTS AND BACK'."""
+    first = CAST_ON.search(text)
+    begun = first.start() if first else len(text)
+    out = []
+    for head in found:
+        near = text[head.body.start : head.body.start + 90]
+        starts = re.search(r"(?i)\bcast(?:ing)? on\b(?!.{0,24}(?:underarm|thumb|over))", near, re.S)
+        if head.kind == "other" and head.span.start > begun and not starts:
+            head = Head(head.name, "section", head.span, head.body, head.make)
+        out.append(head)
+    return out
 
 
 def _split(text: str, found: list[Head]) -> list[Head]:
@@ -80,4 +96,28 @@ def _part(text: str, head: Head, words: Vocabulary, sizes: int) -> list[Part]:
         text = american(text, head.body)
     body = canon(text, head.body.start, head.body.end, words, sizes)
     kind = "border" if head.kind == "crochet" else ""
-    return [Part(head.name, head.kind, head.span, tuple(steps(body, kind)), head.make)]
+    return [Part(head.name, head.kind, head.span, tuple(steps(body, kind)), head.make, head.body)]
+
+
+def reread(leaflet: Leaflet, text: str, number: int) -> Leaflet:
+    """Return the leaflet with one stretch read again from a text of the same length elsewhere."""
+    part = leaflet.parts[number]
+    words = vocabulary()
+    own = header.own_words(text, heads(text), words) if "bbreviation" in text[:6000].lower() else {}
+    words = words.with_own(own) if own else words
+    head = Head(part.name, part.kind, part.span, part.body, part.make)
+    fresh = _part(text, head, words, len(leaflet.sizes))
+    parts = (*leaflet.parts[:number], *fresh, *leaflet.parts[number + 1 :])
+    return replace(leaflet, source=SourceText(text), parts=parts)
+
+
+def numbers(text: str, span: Span, sizes: int) -> list[tuple[Span, ...]]:
+    """Return the figures of a stretch: for each the places of its values, one or one for each size."""
+    lexemes = canon(text, span.start, span.end, vocabulary(), sizes).lexemes
+    out = []
+    for one in lexemes:
+        if one.canon.startswith("<"):
+            spots = [Span(token.start, token.end) for token in tokens(text, one.start, one.end) if token.sort in (Sort.NUMBER, Sort.ORDINAL)]
+            if spots:
+                out.append(tuple(spots))
+    return out

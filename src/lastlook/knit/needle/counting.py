@@ -71,6 +71,8 @@ def _part(hands: Hands, step: say.Printed, stated: int) -> None:
         worked = stated if stated in near else None
         if worked is not None:
             compare(hands, step.span, stated, stated, step.of)
+        elif step.of == "part":
+            hands.claimed = (step.span, stated)
 
 
 def needles(hands: Hands, step: Step) -> None:
@@ -81,7 +83,10 @@ def needles(hands: Hands, step: Step) -> None:
     if step.parts and hands.parts:
         hands.needle_parts = [hands.at(part) for part in step.parts]
         total = sum(hands.at(part) for part in step.parts)
-        compare(hands, step.span, total, hands.live.n, "needles")
+        if compare(hands, step.span, total, hands.live.n, "needles"):
+            spans = step.spans if len(step.spans) == len(step.parts) else (step.span,) * len(step.parts)
+            for part, span in zip(step.parts, spans, strict=True):
+                hands.counts.append(Count(span, hands.at(part), hands.at(part), hands.live.number, "needle"))
 
 
 def buttonholes(hands: Hands, step: Step) -> None:

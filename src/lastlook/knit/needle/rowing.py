@@ -134,6 +134,11 @@ def row(hands: Hands, step: RowOf) -> None:
     if step.run and all(isinstance(item, say.Turn) for item in step.run):
         hands.done(step)
         return
+    if step.label is not None and step.label.name == "buttonhole" and hands.fixed_rows:
+        hands.shown = hands.live.n
+        _shown(hands, step)
+        hands.shown = 0
+        return
     if hands.live.ended in ("bound off", "fastened off", "drawn up"):
         _shown(hands, step)
         return
@@ -323,6 +328,9 @@ def close(hands: Hands) -> None:
         return
     live = hands.live
     solved = solve(run, live.n - live.behind, hands.world.size, live.start_edge())
+    if live.rounds and step.label is None and solved.used == solved.gives:
+        hands.done(step)
+        return
     if solved.used * 2 >= live.n > 0 or step.label is not None:
         commit(hands, step, run, solved)
         hands.done(step)
@@ -348,6 +356,8 @@ def commit(hands: Hands, step: RowOf, run: Run, solved: Solved) -> None:
             _note_offs(hands, solved, before, step.span)
     for item, count in solved.taken:
         sides.take(hands, item, count)
+    if hands.cast_on == 0 and len(hands.live.rows) == 1:
+        hands.picked_up = solved.gives
     _remember(hands, step, run)
 
 
@@ -654,8 +664,9 @@ def _turns(hands: Hands, step: say.Progress) -> None:
     if len(pairs) < 2:
         return
     runs = [entry.run for entry in pairs]
+    ends = [1, 1]
     for number in range(120):
-        if live.behind == 0 and number:
+        if ends == [0, 0]:
             break
         at = number % 2
         runs[at] = _stepped(runs[at], 2)
@@ -665,9 +676,7 @@ def _turns(hands: Hands, step: say.Progress) -> None:
             solved = solve(without, live.n - live.behind, hands.world.size, live.start_edge())
             if solved.left < 0:
                 break
-        if solved.left == 0 and live.behind == 0:
-            _short_row(hands, RowOf(None, runs[at], span=step.span), solved)
-            break
+        ends = [ends[1], solved.left]
         _short_row(hands, RowOf(None, runs[at], span=step.span), solved)
     live.behind = 0
     if step.ending.row:

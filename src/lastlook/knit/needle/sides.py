@@ -192,7 +192,7 @@ def hold(hands: Hands, step: Step) -> None:
         compare(hands, step.span, n, hands.held[0].n, "held")
         return
     if step.which == "instep" and n is not None and n < live.n:
-        _instep(hands, n)
+        _instep(hands, n, step.span)
         return
     if step.which == "next" and n is not None and n < live.n:
         live.n -= n
@@ -208,12 +208,15 @@ def hold(hands: Hands, step: Step) -> None:
     hands.ended = "on holder"
 
 
-def _instep(hands: Hands, n: int) -> None:
+def _instep(hands: Hands, n: int, span: Span) -> None:
     """Part of the round waits while the heel is worked back and forth on the rest."""
     live = hands.live
     hands.was_round = live.rounds
     waits = Live(n, next_right=True, base=live.number, name=hands.name)
     live.n -= n
+    if hands.claimed is not None:
+        compare(hands, hands.claimed[0], hands.claimed[1], live.n, "part")
+    hands.counts.append(copying.count_of(span, n, n, live.number, "part"))
     live.rounds = False
     if live.rows:
         live.rows[-1].after -= n

@@ -109,6 +109,10 @@ class Hands:
     shown: int = 0
     """Stitches of the row that is being shown after the piece has ended."""
     was_round: bool = False
+    picked_up: int = 0
+    """Stitches that a piece began with by picking up."""
+    claimed: tuple[Span, int] | None = None
+    """A count of part of the stitches that was printed before the work divides."""
     following: Step | None = None
     """The step after the one that is being carried out."""
     needle_parts: list[int] = field(default_factory=list)

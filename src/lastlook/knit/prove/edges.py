@@ -64,7 +64,8 @@ def stretch(hands: Hands, side: str, gauge: Gauge | None) -> Stretch:
     last = (first_off - 1) if first_off is not None else (rows[-1].number if rows else start)
     ended = group.ended if group is not None else hands.parts[0].ended
     n = group.n if group is not None else hands.parts[0].n
-    rest = n if group is not None and ended == "bound off" and upper == "armhole" else 0
+    one_edge = group is not None or bool(hands.parts[0].inner)
+    rest = n if one_edge and ended == "bound off" and upper == "armhole" else 0
     shoulder = sum(event.n for _, event in shoulder_offs) + rest
     top = n if group is None else 0
     until = [pair for pair in events if pair[0].number <= last]

@@ -65,6 +65,8 @@ def _one(cursor: Cursor, out: list[Step], fresh: bool) -> list[Step]:
 
 
 def _starts_label(cursor: Cursor) -> bool:
+    if cursor.see(r"(?:work )?(?:row|rnd) <\d+>(?: ?(?:,|and|to|thru|-|--) ?<\d+>)* (?:of (?:back|front|left front|sleeve)|<\d+> x|until)"):
+        return False
     return bool(
         cursor.see(
             r"(?:on |in |work )?(?:row|rnd|next|<\d+>th|dec|buttonhole|foll|<\d+>(?= (?:\.|row|rnd|,|and|to|-))|inc|set|cable|last|beg|first)"

@@ -40,6 +40,8 @@ def _said(cursor: Cursor) -> Printed | None:
         r"(?:and |when |until )?(?:there (?:(?:should|still|only|will|must|are|is|be|ought to|now|having) ?)+|you (?:(?:should|will|must|ought to|now|having|have|to) ?)+|(?:this )?(?:leave|leaves|giving|gives|makes|making|which leaves|having)(?: (?:you|now))?) ?"
         r"(?P<n>{N})(?: (?P<w>st|row|rnd|loops|sc|patt))?" + AFTER + r"(?=(?: [,;.()]| and|--| --|$))"
     )  # fmt: skip
+    if match is not None and cursor.see(r",? ?(?:and )?{N}(?: st)? on <\d>th"):
+        return None
     if match is None:
         left = cursor.take(
             r"when (?P<n>{N}) st (?:(?:should|will|must|ought to|are|be) ?)*{LEFT}?(?: (?:on needle|in-all))?(?=(?: [,;.()]| --|$))"

@@ -13,10 +13,12 @@ from lastlook.leaflet.instruction import (
     Goal,
     Hold,
     Needles,
+    Nothing,
     Resume,
     Rounds,
     Step,
 )
+from lastlook.finding import Span
 from lastlook.leaflet.parse.cursor import Cursor, figure
 from lastlook.leaflet.sizelist import Figure
 
@@ -28,11 +30,11 @@ EDGE = r"(?:at )?(?:each |both |every )?(?P<e>neck|front|center front|center|arm
 def offs(cursor: Cursor, before: list[Step]) -> Step | None:
     """Read one sort of casting on, binding off or ending."""
     since = cursor.pos
-    found = _cast_on(cursor) or _at_edge(cursor) or _bind_off(cursor) or _more(cursor, before) or _finish(cursor)
+    found = _cast_on(cursor, before) or _at_edge(cursor) or _bind_off(cursor) or _more(cursor, before) or _finish(cursor)
     return replace(found, span=cursor.span(since)) if found else None
 
 
-def _cast_on(cursor: Cursor) -> Step | None:
+def _cast_on(cursor: Cursor, before: list[Step]) -> Step | None:
     since = cursor.pos
     lead = cursor.take(r"(?:and )?at (?P<e>end|beg) of (?:last|next|this|same|each|foll|each of next)? ?(?P<m>{N})? ?row ,? ?co (?P<n>{N})(?: st)?(?: for [a-z]+(?=[ ,;.]))?")
     if lead:
@@ -57,6 +59,7 @@ def _cast_on(cursor: Cursor) -> Step | None:
     if (
         cursor.see(r",? ?(?:k|p|work|rib) ")
         and "use" not in match.group()
+        and any(not isinstance(step, Nothing) for step in before)
         and cursor.see(r", (?:k|p|work) (?:to end|{N} |across|rem)")
     ):
         cursor.pos = since
@@ -239,6 +242,11 @@ ONTO = r"(?:on|onto|to|upon|in)(?: to)? (?:(?:another|<1>|separate|extra|dpn|spa
 
 def _hold(cursor: Cursor) -> Step | None:
     match = cursor.take(
+        r"(?:and )?(?:divide|leave|place|sl|put|keep) (?:rem |alt |left |<1>th |last |next )*(?P<n>{N}) (?:rem )?st(?: (?:evenly|equally|on|onto|to|<\d>|needle|dpn|hold|and|leave|them|place))* for (?:instep|front|top of foot|heel|foot|upper)(?: (?:of foot|needle|later|use))*"
+    )
+    if match:
+        return Hold(figure(match), "instep")
+    match = cursor.take(
         r"(?:and )?(?:leave|place|sl|put|keep)(?: (?:these|those|rem|all|alt|the|next|rest of|balance of|left|center|front|<1>th|last))*(?: (?P<n>{N}))?(?: (?:st|rem|center|neck|shoulder|of|back|front|left|sleeve|raglan))* "
         + ONTO
     )
@@ -303,6 +311,7 @@ def _divide(cursor: Cursor) -> Step | None:
         r"(?:and )?(?:divide|arrange|place|distribute|having|sl)(?: (?:st|these|rem|all|them|having|{N}|evenly|equally|on|onto|into))* (?:on|onto|over|between|equally on) (?:<[234]> |three |four )(?:dpn |dp )?needle(?: (?:no <\d+>|evenly|equally))*"
     )
     parts: list[Figure] = []
+    spans: list[Span] = []
     if match or cursor.see(
         r"(?:there (?:are|is|be) |having |you (?:should )?having )?{N}(?: st)? on (?:<1>th|first) (?:needle)?"
     ):
@@ -313,11 +322,12 @@ def _divide(cursor: Cursor) -> Step | None:
             if part is None:
                 break
             parts.append(figure(part) or ONE)
+            spans.append(cursor.canon.span(part.start("n"), cursor.pos - 1))
         each = cursor.take(r"\( (?P<n>{N}) st (?:on )?each(?: needle)? \)")
         if each:
             parts = [figure(each) or ONE] * 3
         if match or len(parts) > 1:
-            return Needles(tuple(parts))
+            return Needles(tuple(parts), tuple(spans))
         return None
     match = cursor.take(
         r"(?:and )?(?:join|taking care|being careful|form|work)(?: (?:in|into|to|a|rnd|st|ends|work|needle|for|circle|and|,|be|being|careful|care|taking|not|twist|twisting|it|on|is|that|st|are|carefully|together))* (?:rnd|twist(?:ed|ing)?(?: (?:st|it|work))?|circle|work)(?=[ ,;.]|$)"

@@ -13,7 +13,7 @@ NEEDLES = (
 )
 YARNS = (
     r"(?:and |, )*(?:use|with|in|join|break|break off|attach|tie|tie in|join in|change to|drop|pick up|cut|carry|take|fasten off|pu)(?: (?:in|on|off|up|to|and|join|attach|double|<1>|<2>|strands? of|strand|of|alt|a|ball|end|length|the|second|new|contrast(?:ing)?|main|same|another|drop|more|leave|all|both|<\d+>th|ends?))*"
-    r" (?:yarn|mc|cc|maincolor|color(?: [abcd])?|white|black|navy|gold|red|blue|green|grey|gray|pink|yellow|brown|natural|contrast|main|dark|light|background|w|b|a|c|d|wool)(?: (?:yarn|color|double|off|and|at|only|on|in|w|b|cc|mc|st|end|leave(?: .{1,20}? inch)?(?: end)?|for sewing|to (?:front|back)|neck|edge|sleeve|inner|outer|side|front|armhole|of|left|right|shoulder|center|work|join|from|first|<1>th))*"
+    r" (?:yarn|mc|cc|maincolor|color(?: [abcd])?|white|black|navy|gold|red|blue|green|grey|gray|pink|yellow|brown|natural|contrast|main|dark|light|background|w|b|a|c|d|wool)(?: (?:yarn|color|double|off|and|at|only|on|in|w|b|cc|mc|st|end|leave(?: .{1,20}? inch)?(?: end)?|for sewing|to (?:front|back)|neck|edge|sleeve|inner|outer|side|front|armhole|of|left|right|shoulder|underarm|lower|top|beg|center|join|from|first|<1>th))*"
 )
 MANNERS = r"(?:and |, )*(?:(?:keeping|keep|being|taking|take|having|allow|beg(?:ing)? and end|always|being sure|be sure|be careful|making sure|work all|sl|inc|taking care|note|note that|n b|remember|while|whenever)(?: (?:\S+)){0,18}?)(?= [,;.:]| --|$)"
 SEWING = (
@@ -22,7 +22,7 @@ SEWING = (
     r"embroider|gather|thread|run|cut|starch|lay|pull|brush|wind|place (?:buttons?|zipper|elastic|on|a damp|between)|sl st|darn|<\d> (?:row|rnd) (?:of )?(?:sc|dc)\b|around [a-z]+ work (?:\S+ ){1,6}in crochet|bind (?:edges?|neck)|cover|put (?:in|on)|finish(?:ing)?|button|using (?:back|flat)|with (?:back st|flat seam)|stuff|adjust|reinforce|try|mark|measure|neaten|use backstitch|omit|avoid|easing|matching)"
 )
 MOVES = re.compile(
-    r"(?:^| )(?:k|p|inc|dec|bo|co|sl|narrow|widen|yo|psso|rib|tog|rep|row|rnd|st|pu|stst|garter|make|turn|until|needle)(?= |$)"
+    r"(?:^| )(?:k|p|inc|dec|bo|co|sl|narrow|widen|yo|psso|rib|tog|rep|row|rnd|st|pu|correspond|same as|stst|garter|make|turn|until|needle)(?= |$)"
 )
 TALK = (
     r"(?:this|these|it|if|for|when|where|note|all|every|each|both|as|but|and|to|by|after|before|while|because|being|is|that|which|one|there|you|we|in|size|see|same|on|"
@@ -75,11 +75,11 @@ def nothing(cursor: Cursor, before: list[Step]) -> Step | None:
         (r"(?:in |keeping |keep )patt(?: (?:as|correct|est|established|throughout))*(?= [,;.:]|$)", "pattern"),
         (r"(?:having )?(?:rs|ws)(?: of work)? (?:facing|toward|towards|to)(?: (?:you|for next row|use))?(?: ,)?", "side"),
         (r"(?:with|use) (?:rs|ws)(?: of (?:work|piece|garment|back|front|sleeve))?(?: (?:facing|toward you|towards you|out|together|tog))*", "side"),
-        (r"beg (?:and end )?(?:at|use|on|in) (?:[a-z]+ ?|<[^>]*>(?:th)? ?){1,6}?(?=[,;.]| and|work|k |pu )", "beginning"),
+        (r"beg (?:and end )?(?:at|use|on|in) (?:(?!co |bo |sl |pu |k |work )(?:[a-z]+ ?|<[^>]*>(?:th)? ?)){1,6}?(?=[,;.]| and|work|k |pu |co |bo |sl )", "beginning"),
         (r"beg (?:at|use) (?:\S+ ){1,4}?(?=work|cont|k |,)", "beginning"),
         (r"(?:and )?(?:on|at) (?:rs|ws) of work|from (?:rs|ws)(?: of work)?", "side"),
         (r"(?:and )?sl (?:last|first|next) {N} st of (?:rnd|row|next needle|needle|<\d>th needle|last needle|first needle)(?: (?:on|to|onto|alt|end|of|same|needle|<\d>th|other|heel)){1,8}", "needles"),
-        (r"(?:and )?(?:k|sl) {N} st (?:of|from) (?:<\d>th|first|last|next|front|sole) needle (?:on|onto|to)(?: to)? (?:<\d>th|alt|last|same|back|heel) needle", "needles"),
+        (r"(?:and )?(?:k|sl) {N} (?:st )?(?:of|from) (?:<\d>th|first|last|next|front|sole) needle (?:on|onto|to)(?: to)? (?:<\d>th|alt|last|same|back|heel) needle", "needles"),
         (r"(?:turn and )?(?:now )?(?:work|cont) (?:on|with) (?:heel|these|sole|instep|rem|those)(?: {N})?(?: st)?(?: only)?(?= [,;.:]|$)", "place"),
         (r"turn(?: and)?(?= work| [.;,]|$)", "turn"),
         (r"(?:\S+ ){0,9}may be (?:[^.]*)", "prose"),

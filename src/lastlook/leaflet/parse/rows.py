@@ -182,7 +182,7 @@ def repeats(cursor: Cursor, before: list[Step]) -> Step | None:
     match = cursor.take(
         r"(?:and )?(?:rep|work|cont from|cont rep)(?: (?:from|in))? (?:(?:row|rnd)s? (?P<m>"
         + MANY
-        + r")(?: (?:of|inclusive|incl|in) ?(?:patt)?)*|(?P<m2>"
+        + r")(?: (?:inclusive|incl|of patt|in patt))*(?: of (?P<p>back|front|left front|right front|sleeve))?|(?P<m2>"
         + MANY
         + r") (?:row|rnd)s?(?: inclusive)?|(?:from )?(?P<m3>"
         + MANY
@@ -190,7 +190,7 @@ def repeats(cursor: Cursor, before: list[Step]) -> Step | None:
     )
     if match:
         numbers = _numbered_list(match["m"] or match["m2"] or match["m3"])
-        return _how_often(cursor, RepeatRows(None, rows=numbers), since)
+        return _how_often(cursor, RepeatRows(None, rows=numbers, piece=match.groupdict().get("p") or ""), since)
     match = cursor.take(
         r"(?:and )?(?:work|rep)(?: <2>)? (?P<s>dec|raglan|inc|shape) row and (?:p|k|plain|next) row (?:of|as on|on|for) (?P<p>back|front)"
     )

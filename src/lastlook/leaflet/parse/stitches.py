@@ -31,7 +31,7 @@ Made = Item | None
 Maker = Callable[[re.Match[str]], Made]
 NOT_STITCHES = (
     r"(?:k|p|work|rib|garter|cont|stst|moss) (?:even )?(?:next )?{N} (?:more |plain |complete |other )?"
-    r"(?:row|rnd|ridge|inch|cm|patt|needle|rib(?= ?[.,;]|$| on))\b"
+    r"(?:row|rnd|ridge|inch|cm|patt|needle|rib(?= ?[.,;]|$| on))\b|(?:k|sl) {N} (?:st )?(?:of|from) (?:<\d>th|first|last|next) needle"
 )
 _SL_TAIL = r"(?: (?:as if to (?:k|p)|as for (?:k|p)(?:ing)?|(?:k|p|knit|purl)ways|(?:k|p) ?wise|kwise|pwise|purlwise|knitwise|pw))?"
 
@@ -133,8 +133,9 @@ STITCHES: tuple[tuple[str, Maker], ...] = (
     (r"(?:and )?(?:(?P<v>k|p|rib|work|patt|cont)(?: (?:across|over|on))?)(?: next)?(?: the)? (?P<n>{N}) (?P<s>(?:\w+ )?st (?:of|from|on|left on)(?: (?:<1>|<2>th|one))? (?:back|front|left|right|sleeve|hold|pocket|st|first|alt|instep|center|spare|heel)(?: (?!and )(?:[a-z]+)){0,4}|st (?:left |rem )?(?:of|from|at|on) (?:(?!and )[a-z]+ ?){1,5}|(?:st )?from (?:(?!and )[a-z]+ ?){1,5}|instep st|heel st)", lambda m: Taken(figure(m), (m["s"] or "").strip(), False)),
     (r"(?P<n>{N}) st (?:of|from) (?P<s>(?:back|front|left|right|sleeve|hold|first|<1>th|<2>th|alt|spare)(?: (?!and )[a-z]+){0,3})", lambda m: Taken(figure(m), (m["s"] or "").strip(), False)),
     (r"sl (?P<n>{N}) st of (?P<s>back|front|left front|right front|sleeve)(?= (?:and|,))", lambda m: Taken(figure(m), m["s"], False)),
+    (r"turn(?: ?,)?(?: and)? work back and (?:forth|fwd)(?: (?:on|over) (?:these )?(?:{N} )?st(?: of [a-z]+)?)?(?: only)?", lambda m: Turn()),
     (r"turn(?: work)?", lambda m: Turn()),
-    (r"(?:and )?(?:join|use|with)(?: in)? (?:another|alt|<2>th|new|second|separate)(?: (?:ball|skein|length|end))?(?: of)?(?: yarn)?", lambda m: Parted()),
+    (r"(?:and )?(?:join(?: in)?|use|with|work)(?: in)? (?:another|alt|<2>th|new|second|separate)(?: (?:ball|skein|length|end))(?: of)?(?: yarn)?", lambda m: Parted()),
     (r"(?P<v>" + VERB + r")(?: \w+)? (?:to|up to|until) (?:within )?(?:last )?(?P<n>{N}) {ST}(?:from|of|before) end(?: of (?:row|rnd|needle))?", _reach("last")),
     (r"(?P<v>" + VERB + r")(?: (?:\w+|all))? (?:to|until|up to) (?:within )?last (?P<n>{N})(?: st)?(?: of (?:row|rnd|needle))?", _reach("last")),
     (r"(?P<v>" + VERB + r") (?:to|until) (?:within )?(?P<n>{N}) {ST}{LEFT}(?: on needle)?", _reach("last")),
@@ -143,7 +144,7 @@ STITCHES: tuple[tuple[str, Maker], ...] = (
     (r"(?P<v>" + VERB + r")(?: (?:even|all|back|rem|rest|in patt|plain|k|p))*(?: st)? (?:(?:to|until) (?:the )?end|across|all across|back|rest of|balance of|all around|around|all rnd|all along|rem (?:of )?(?:row|st)|all|rem|rest|to (?:front|neck|armhole|side) edge|entire)(?: (?:of )?(?:all )?(?:row|rnd|needle|these st|all st|st|rem st|rem row))*(?! (?:rem |last |next |alt |first |center )*<)", _reach("end")),
     (r"(?P<v>k|p)nit? row", _reach("all")),
     (r"(?P<v>k|p|work|rib|patt|moss|garter|knitting)(?: (?:plain|across|k))?(?= [.;:]|$)", _reach("all")),
-    (r"(?P<v>k|p|rib|work|patt|moss|seam|garter)(?: (?:across|over|next|<1>th|last|these|those|center|rem|all))* (?P<n>{N})(?: (?:plain|st|st plain|in back|tbl|b|more|thru back(?: of st)?|in (?:back of )?(?:row|st) below|st in (?:patt|rib|moss|garter|stst)|in (?:patt|rib|moss|garter)|k|p))?" + COLORS, _plain("k")),
+    (r"(?P<v>k|p|rib|work|patt|moss|seam|garter)(?: (?:across|over|next|<1>th|last|these|those|center|rem|all))* (?P<n>{N})(?: (?:plain|st|st plain|in back|tbl|b|more|thru back(?: of st)?|of (?:heel|sole|instep|rem|foot) st|in (?:back of )?(?:row|st) below|st in (?:patt|rib|moss|garter|stst)|in (?:patt|rib|moss|garter)|k|p))?" + COLORS, _plain("k")),
     (r"(?P<v>k|p|work|rib|patt) (?:in |into )?(?:back of )?(?:next|same|edge|each|this|seam|center|last|<1>th|sl|that)(?: (?:st|and|below|row|in|k))*(?= [,;.*)]| and| k| p|$)", _plain("k")),
     (r"(?P<n>{N}) (?P<v>k|p|seam|rib)(?: st)?", _plain("k")),
     (r"(?:inc|widen) (?:<1> )?(?:st )?(?:in|on) every (?P<n><\d+>)th(?: st)?", lambda m: _every_so_many(m, Work("inc", ONE, 1, 2))),

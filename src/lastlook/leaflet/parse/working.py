@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 from lastlook.leaflet.instruction import Figure, Group, Nothing, RepeatRows, Run, Step, Structure, Work, WorkOn
@@ -117,6 +118,8 @@ def _structure(cursor: Cursor, found: WorkOn) -> WorkOn | None:
             ribbed = _ribbing(cursor)
             if ribbed:
                 return replace(found, structure=structure_name(ribbed, name), run=ribbed)
+        if name in ("moss", "garter", "stockinette"):
+            cursor.take(r"\( (?:k|p|work)\b[^()]*\)")
         if name == "rib":
             cursor.take(r"of \w+ ")
         return replace(found, structure=name)
@@ -234,6 +237,9 @@ def plain_rows(cursor: Cursor) -> Step | None:
     if match["w"] in ("ridge", "rib"):
         n = Figure(tuple(2 * one for one in n.values))
     name = {"k": "plain", "p": "purl", "rib": "rib", "garter": "garter"}.get(match["v"], "")
+    told = re.search(r"\bin (rib|patt|garter|stst|moss)\b", match.group())
+    name = NAMED[told.group(1)] if told and match["v"] in ("work", "cont") else name
+    cursor.take(r"\( (?:k|p|work)(?: (?:every|each|all|across|row|rnd|<1>|,|p|k|alt|st|plain))* \)")
     found = WorkOn(structure=name, goal=replace(WorkOn().goal, rows=n))
     last = ending(cursor)
     if last is not None:
