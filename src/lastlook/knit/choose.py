@@ -68,9 +68,10 @@ class Reader:
     def work(self, chosen: Mapping[str, int]) -> list[Outcome]:
         """Work every size with these readings."""
         self.tries += 1
-        return [self._size(size, chosen) for size in range(len(self.leaflet.sizes))]
+        return [self.work_size(size, chosen) for size in range(len(self.leaflet.sizes))]
 
-    def _size(self, size: int, chosen: Mapping[str, int]) -> Outcome:
+    def work_size(self, size: int, chosen: Mapping[str, int]) -> Outcome:
+        """Work one size with these readings."""
         gauge = self.gauge
         rows = None if gauge is None or isinstance(gauge.rows, Missing) else gauge.rows.best / 100
         world = World(size, len(self.leaflet.sizes), rows, patterns=self.plan.patterns, pattern_spans=self.plan.spans,
@@ -81,7 +82,7 @@ class Reader:
                 sorted((key, value) for key, value in chosen.items() if key.startswith(task.name.lower() + ": "))
             )
             before = (*before, own)
-            key = (size, number, before if _refers(task) else own)
+            key = (size, number, before if refers(task) else own)
             hit = self.made.get(key)
             if hit is None:
                 chooser = Chooser(chosen)
@@ -96,7 +97,7 @@ class Reader:
         return Outcome(world.pieces, seams(world.pieces, gauge, self.leaflet.source.text))
 
 
-def _refers(task: Task) -> bool:
+def refers(task: Task) -> bool:
     """Whether a piece depends on pieces made before it."""
     for step in task.steps:
         if isinstance(step, say.Copy) or (isinstance(step, say.RepeatRows) and step.piece):
@@ -150,9 +151,9 @@ def _improve(
                     continue
                 trial = {**chosen, key: number}
                 outcomes = reader.work(trial)
-                total = total(outcomes)
-                if total < score:
-                    chosen, best, score, better = trial, outcomes, total, True
+                after = total(outcomes)
+                if after < score:
+                    chosen, best, score, better = trial, outcomes, after, True
     return chosen, best, score
 
 

@@ -6,6 +6,7 @@ from lastlook.knit.compose.contract import as_json
 from lastlook.knit.compose.design import design_raglan
 from lastlook.knit.compose.ease import EASE, EaseClass, ease_of
 from lastlook.knit.compose.garments import GARMENTS, LENGTHS, unread
+from lastlook.knit.compose.proof import proven
 
 __all__ = [
     "EASE",
@@ -20,5 +21,6 @@ __all__ = [
     "design_raglan",
     "ease_of",
     "edging_of",
+    "proven",
     "unread",
 ]

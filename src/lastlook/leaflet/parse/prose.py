@@ -86,6 +86,7 @@ def nothing(cursor: Cursor, before: list[Step]) -> Step | None:
         (r"(?:(?:first|<\d>th|last|sixth|remainder|others?|next|rem|alt) )(?:<[\d.]+> (?:inch|cm) |to be |level |evenly |spaced |at |placed )+(?:[^,.;])*", "places"),
         (r"to (?:make|work|form) (?:<1> )?buttonhole", "heading"),
         (r"(?:and )?(?:dpn|circular needle)(?: no <\d+>)?(?= k | pu | co | p |,)", "needles"),
+        (r"of (?:alt|other|<2>th|first|same|left|right) (?:side|half|shoulder|st)(?: (?:to correspond|only))*", "place"),
         (r"\(|\)", "bracket"),
         (r"(?:use|with|over|in) (?:the )?(?:<\d>th|first|second|third|same|alt|free|empty) needle(?: ,)?", "needles"),
         (r"(?:on|at) (?:heel|sole|instep) st only", "place"),

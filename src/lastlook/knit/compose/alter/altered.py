@@ -27,33 +27,46 @@ def alter(reading: LeafletReading, size: SizeReading, changes: Changes) -> Compo
     printed, wanted = reading.gauge, changes.gauge or reading.gauge
     if printed is None or wanted is None or isinstance(printed.rows, Missing) or isinstance(wanted.rows, Missing):
         return not_composed(title, size.size, [_no_gauge(title)])
-    scale = Scale(wanted.stitches.best / printed.stitches.best, wanted.rows.best / printed.rows.best)
-    across, up = wanted.stitches.best / 100.0, wanted.rows.best / 100.0
     bands = [piece for piece in size.pieces if is_picked_up(piece) and not is_crochet(piece)]
-    crocheted = [piece for piece in size.pieces if is_crochet(piece)]
+    crocheted = [piece for piece in size.pieces if is_crochet(piece) and piece.rows]
     knitted = set_out([piece for piece in size.pieces if piece not in bands and piece not in crocheted])
+    across, up = wanted.stitches.best / 100.0, wanted.rows.best / 100.0
     asked = _asked(knitted, changes, across, up)
-    clash = [_too_much(piece, asked[id(piece)]) for piece in knitted]
-    if any(clash):
-        return not_composed(title, size.size, [one for one in clash if one])
+    clash = [one for piece in knitted if (one := _too_much(piece, asked[id(piece)]))]
+    if clash:
+        return not_composed(title, size.size, clash)
+    scale = Scale(wanted.stitches.best / printed.stitches.best, wanted.rows.best / printed.rows.best)
     pieces = _all(knitted, scale, asked)
+    measures = _all_measures(knitted, pieces, printed, wanted, asked)
     mates = tuple(seam.mate for seam in size.seams)
-    measures = tuple(
+    findings = [
+        *(_apart(str(one.mate.a), str(one.mate.b)) for one in walk_all(pieces, mates) if one.meets is Meets.NO),
+        *(_not_carried(piece) for piece in knitted if _pattern(piece)),
+        *off_target(measures, 100.0 / wanted.rows.best + 200.0 / wanted.stitches.best),
+        *(plain_band(piece) for piece in bands if shaped_inside(piece)),
+        *(left_out(piece) for piece in crocheted),
+    ]
+    whole = (*pieces, *(band(piece, scale) for piece in bands))
+    leaflet = write_altered(title, whole, wanted, size.size)
+    return Composed(title, size.size, leaflet, whole, mates, measures, (), tuple(findings))
+
+
+def _all_measures(
+    knitted: list[WorkedPiece],
+    pieces: tuple[WorkedPiece, ...],
+    printed: Gauge,
+    wanted: Gauge,
+    asked: dict[int, Stretching],
+) -> tuple[FinishedMeasure, ...]:
+    """Return the measures of every whole piece; one that divides has no top of its own."""
+    divided = {piece.part_of for piece in knitted}
+    return tuple(
         one
         for old, new in zip(knitted, pieces, strict=True)
         if not is_band(old) and old.part_of is None
         for one in _measures(old, new, printed, wanted, asked[id(old)])
-        if "top" not in one.name or all(part.part_of != old.name for part in knitted)
+        if "top" not in one.name or old.name not in divided
     )
-    seams = walk_all(pieces, mates)
-    findings = [_apart(str(seam.mate.a), str(seam.mate.b)) for seam in seams if seam.meets is Meets.NO]
-    findings += [_not_carried(piece) for piece in knitted if _pattern(piece)]
-    findings += off_target(measures, 100.0 / wanted.rows.best + 200.0 / wanted.stitches.best)
-    pieces = (*pieces, *(band(piece, scale) for piece in bands))
-    findings += [plain_band(piece) for piece in bands if shaped_inside(piece)]
-    findings += [left_out(piece) for piece in crocheted if piece.rows]
-    leaflet = write_altered(title, pieces, wanted, size.size)
-    return Composed(title, size.size, leaflet, pieces, mates, measures, (), tuple(findings))
 
 
 def _asked(knitted: list[WorkedPiece], changes: Changes, across: float, up: float) -> dict[int, Stretching]:

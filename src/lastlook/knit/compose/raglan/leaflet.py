@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import textwrap
 from collections.abc import Sequence
 
@@ -80,7 +81,8 @@ def _counted(words: str, stitches: int) -> str:
     """Return a row that turns before the end of the needle: its last 'k to end' as a number."""
     if words == "Knit":
         return f"K {stitches}"
-    used = 4 if words.startswith("K 2") else 2
+    edge = re.match(r"K (\d+), ", words)
+    used = 2 + (int(edge.group(1)) if edge else 0)
     return words.removesuffix("k to end") + f"k {stitches - used}"
 
 
