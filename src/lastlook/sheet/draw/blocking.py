@@ -34,7 +34,7 @@ from lastlook.sheet.mark import (
 SIDE_MM = 6.0
 WIDTH = Style(7.5, Face.BOLD)
 HEIGHT = Style(6.5)
-STEP_MM = 5.0
+STEP_MM = 7.5
 """Least distance between two measures."""
 
 

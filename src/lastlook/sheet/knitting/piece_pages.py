@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from lastlook.knit import Side, WorkedPiece
+from dataclasses import replace
+
+from lastlook.knit import Act, Side, WorkedPiece
 from lastlook.quantity import Gauge, Missing, write_length
 from lastlook.sheet.draw.knitted import UNNAMED, Knitted, draw_knitted, is_worth_drawing
 from lastlook.sheet.knitting.boxes import HIGH_MM, NUMBER, WIDE_MM, boxes
@@ -32,6 +34,7 @@ def piece_blocks(
             out.append(heading(manner.say(fresh[:1].upper() + fresh[1:]), room_mm, SECTION))
             structure = fresh
         out += _line(line, gauge, room_mm, manner)
+    out[-1] = replace(out[-1], kept=True)
     out.append(paragraph(manner.say(_ending(piece)), room_mm, Style(9, Face.BOLD)))
     return out
 
@@ -41,7 +44,7 @@ def _opening(piece: WorkedPiece, drawn: Knitted | None, times: float, room_mm: f
     room = room_mm - (picture.width_mm + 5 if picture else 0)
     made = f" (make {piece.make})" if piece.make > 1 else ""
     parts = [heading(piece.name + made, room, CHAPTER)]
-    if not piece.cast_on and piece.rows:
+    if _begins_open(piece):
         parts.append(paragraph(f"Begins with {piece.rows[0].before or piece.rows[0].after} stitches.", room))
     elif piece.cast_on is not None:
         across = f", {write_length(drawn.gauge.width_mm(piece.cast_on).best, manner.units)} across" if drawn else ""
@@ -58,6 +61,12 @@ def _opening(piece: WorkedPiece, drawn: Knitted | None, times: float, room_mm: f
         return Block(said.height_mm + 2, said.items, kept=True, new_page=fresh, label=piece.name)
     whole = beside(((0.0, said), (room_mm - picture.width_mm, Block(picture.height_mm, picture.items))))
     return Block(whole.height_mm, whole.items, kept=True, new_page=fresh, label=piece.name)
+
+
+def _begins_open(piece: WorkedPiece) -> bool:
+    """Whether a piece begins on stitches that were there: picked up, or left by another."""
+    first = piece.rows[0] if piece.rows else None
+    return first is not None and (not piece.cast_on or any(one.act is Act.PICK_UP for one in first.shapings))
 
 
 def fresh_page(piece: WorkedPiece) -> bool:
@@ -119,6 +128,6 @@ def _ending(piece: WorkedPiece) -> str:
         "on holder": f"Leave the {counts} on a holder.",
         "drawn up": f"Draw the yarn through the {counts} and pull up.",
         "fastened off": "Fasten off.",
-        "joined": f"The {counts} are joined to the next piece.",
+        "joined": f"The {counts} go on in what follows.",
         "open": f"{counts.capitalize()} are on the needle.",
     }[piece.ended.value]
