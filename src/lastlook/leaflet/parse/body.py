@@ -46,6 +46,8 @@ def _one(cursor: Cursor, out: list[Step], fresh: bool) -> list[Step]:
     rows = labelled(cursor, out) if _starts_label(cursor) else None
     if rows:
         return rows
+    if cursor.take(r"join (?:in )?(?:new|another|<2>th|separate|fresh) (?:ball|skein)(?: of yarn)?(?= ?[.;]|$)"):
+        return [Nothing("yarn", span=cursor.span(since))]
     plain = plain_rows(cursor)
     if plain is not None:
         return [plain]

@@ -297,7 +297,7 @@ def progress(cursor: Cursor, before: list[Step]) -> Step | None:
             last = end
             continue
         break
-    if not change and found == Goal():
+    if not change and found.until is None and found.until_what != "all":
         cursor.pos = since
         return None
     return Progress(change, found, every, last, span=cursor.span(since))

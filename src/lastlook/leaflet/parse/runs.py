@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass, field, replace
 
 from lastlook.leaflet.instruction import Figure, Group, Item, Run, Taken, Work
@@ -42,7 +43,21 @@ def run(cursor: Cursor, depth: int = 0) -> Run:
             break
     if found.stars and found.items:
         _lost_repeat(cursor, found)
-    return tuple(found.items)
+    return _gaps_closed(tuple(found.items))
+
+
+def _gaps_closed(items: Run) -> Run:
+    """'P to cast-off sts., cast on 3, P 3': what lies before a gap is all but what is told after it."""
+    out = list(items)
+    for spot, item in enumerate(items):
+        if isinstance(item, Work) and item.reach == "gap":
+            after = [one for one in items[spot + 1 :] if isinstance(one, Work)]
+            if any(one.n is None for one in after):
+                out[spot] = replace(item, n=Figure((0.0,)), reach="")
+            else:
+                rest = sum(one.uses * (one.n.values[0] if one.n else 0) for one in after)
+                out[spot] = replace(item, reach="last" if rest else "end", rest=Figure((rest,)) if rest else None)
+    return tuple(out)
 
 
 def _one(cursor: Cursor, found: _Open, depth: int) -> bool:
@@ -50,6 +65,8 @@ def _one(cursor: Cursor, found: _Open, depth: int) -> bool:
     if cursor.take(r"\* \*(?: \*)?"):
         found.doubles.append(len(found.items))
         return bool(found.items) or bool(cursor.see(r"k|p|sl|\(|\*"))
+    if cursor.see(r"\* (?:bo {N} st (?:at|each)|dec {N} st|inc {N} st (?:at|each)|(?:work|k|p) {N} (?:row|rnd))"):
+        return False
     if cursor.see(r"\*|dagger"):
         return _star(cursor, found)
     if found.items and _repeat(cursor, found, depth):
@@ -85,7 +102,7 @@ def _times(cursor: Cursor, item: Item) -> Item:
         if match:
             return Group((item,), figure(match), span=item.span)
         alone = item.uses != item.gives and not item.reach and item.gives >= 0
-        if alone and cursor.take(r"(?:,? ?rep )?" + REACH):
+        if alone and cursor.take(REACH):
             return Group((item,), None, reach="end", span=item.span)
     return item
 
@@ -112,7 +129,7 @@ def _repeat(cursor: Cursor, found: _Open, depth: int) -> bool:
     """Read 'repeat from * …' and fold what it repeats."""
     since = cursor.pos
     match = cursor.take(r"(?:and )?rep(?: (?:pattern|patt|these st))? (?:from|between|fr)(?: (?P<which>last|<1>th|<2>th))? (?:\*(?: \*)?(?: 's| s)?)(?: (?:to|and) \*(?: \*)?)?") or (
-        cursor.take(r"(?:and )?rep(?: from)?(?= (?:to end|across|around|to last|all around|all rnd)| [.,;]|$)|(?=(?:all rnd|all around|all along)(?: [.,;]|$))")
+        cursor.take(r"(?:and )?rep(?: from)?(?= (?:to end|across|around|to last|all around|all rnd)| [.,;]|$)|(?=(?:all rnd|all around|all along)(?: [.,;]|$))") or _bare_reach(cursor, found)
     )  # fmt: skip
     if match is None:
         return False
@@ -128,6 +145,14 @@ def _repeat(cursor: Cursor, found: _Open, depth: int) -> bool:
         group = replace(group, count="more")
     found.items[start:stop] = [replace(group, span=cursor.span(since))]
     return True
+
+
+def _bare_reach(cursor: Cursor, found: _Open) -> re.Match[str] | None:
+    """'K 1, P 1 across' repeats both."""
+    counted = all(isinstance(item, Work) and item.n is not None or isinstance(item, Group) for item in found.items)
+    if found.stars or len(found.items) < 2 or not counted:
+        return None
+    return cursor.take(r"(?=(?:across|around)(?: row| rnd)?(?: [.,;]|$| for| until))")
 
 
 def _body(found: _Open, which: str) -> tuple[int, int]:

@@ -139,7 +139,7 @@ def _evenly(cursor: Cursor, found: Shape) -> Shape | None:
         r"(?:evenly|at (?:even|equal|regular) (?:intervals|distances))(?: (?:spaced|spacing|distributed|across|along|over|in|on|around|round|apart))*(?: (?:row|last row|<1>th row|next row|rnd|<1> row|this row|last rnd|next rnd|first row|st|last row of rib|back|each needle|rib))*(?: to (?P<t>{N})(?: st)?)?"
     )
     if match:
-        return replace(found, edge="evenly", to=figure(match, "t"))
+        return replace(found, edge="evenly", to=figure(match, "t") or found.to)
     match = cursor.take(
         r"(?:across|along|over|in|on) (?:(?:last|next|<1>th|this|foll|same|final) )?(?:row|rnd|row of rib)(?: (?:of rib|evenly))*(?! (?:and|<))(?: to (?P<t>{N})(?: st)?)?"
     )
