@@ -14,7 +14,7 @@ from typing import Any
 
 from lastlook import finding, paper
 from lastlook.finding import Finding
-from lastlook.paper import fit, make, toile
+from lastlook.paper import fit, make, take, toile
 
 
 def answer(given: str, asked: str) -> str:
@@ -70,6 +70,9 @@ def _taken(text: str, asked: str) -> str:
         drafted = paper.Drafted("taken in", (piece,))
         out += [finding.say(one) for one in paper.true(drafted) if asked in ("outlines", one.kind)]
         out += paper.in_words(drafted)[:1] if asked == "outlines" else []
+    if asked.startswith("outline-"):
+        shapes = [take.piece_of(one, take.Naming(one.name or "The piece")) for one in taken.outlines]
+        out += [finding.say(one) for one in shapes if isinstance(one, Finding) and one.kind == asked]
     if asked == "outlines":
         out += [f"{one.layer or 'no layer'}: {one.path.area_mm2() / 100:.1f} cm2" for one in taken.closed]
     return "\n".join(out) or "nothing to say"

@@ -10,7 +10,7 @@ from lastlook.geometry.curve import Cubic, Line, Segment
 from lastlook.geometry.move import mapped, mirrored, shifted, swung
 from lastlook.geometry.nearest import Place, nearest
 from lastlook.geometry.nofit import Corners, convex_parts, convex_sum, half_planes, widened
-from lastlook.geometry.offset import Run, beside, grown
+from lastlook.geometry.offset import Run, beside, grown, shrunk
 from lastlook.geometry.path import FINE_MM, Path, polygon, polyline
 from lastlook.geometry.point import Point, between, distance_mm
 from lastlook.geometry.region import (
@@ -78,6 +78,7 @@ __all__ = [
     "polyline",
     "right_of",
     "shifted",
+    "shrunk",
     "signed_area_mm2",
     "simpler",
     "simpler_inside",

@@ -35,16 +35,33 @@ class Run:
 
 def grown(runs: Sequence[Run]) -> Path:
     """Return the outline grown outwards by the width of each run, as a closed path of straight lines."""
+    lines, between = _lines(runs)
+    ring = [*lines[0], *between[0]]
+    for line, joint in zip(lines[1:], between[1:], strict=True):
+        ring += [*line, *joint]
+    return _clean(ring)
+
+
+def shrunk(runs: Sequence[Run]) -> tuple[Path, ...]:
+    """Return each run moved inwards by its width and carried on, or cut off, to where it meets its neighbours."""
+    lines, _ = _lines([Run(run.path, -run.width_mm) for run in runs])
+    kept = []
+    for line in lines:
+        spots = [line[0], *(b for a, b in itertools.pairwise(line) if distance_mm(a, b) > 1e-6)]
+        kept.append(polyline(spots if len(spots) > 1 else [line[0], line[-1]]))
+    return tuple(kept)
+
+
+def _lines(runs: Sequence[Run]) -> tuple[list[list[Point]], list[list[Point]]]:
+    """Return the line beside each run, clipped at its corners, and the points that join each to the next."""
     lines = [_beside(run.path.points(CHORD_MM), run.width_mm) for run in runs]
-    ring: list[Point] = []
-    count = len(runs)
-    for number in range(count):
-        following = (number + 1) % count
-        corner = _corner(runs[number], lines[number], runs[following], lines[following])
-        lines[number], between, lines[following] = corner
-        ring += [] if number == 0 else lines[number]
-        ring += between
-    return _clean([*lines[0], *ring])
+    between: list[list[Point]] = []
+    for number, run in enumerate(runs):
+        following = (number + 1) % len(runs)
+        corner = _corner(run, lines[number], runs[following], lines[following])
+        lines[number], joint, lines[following] = corner
+        between.append(joint)
+    return lines, between
 
 
 def beside(run: Run, sagitta_mm: float = CHORD_MM) -> Path:
@@ -77,7 +94,7 @@ def _corner(a: Run, line_a: list[Point], b: Run, line_b: list[Point]) -> tuple[l
     spot = meeting(line_a[-1], along_a, line_b[0], along_b)
     if spot is None:
         return line_a, [], line_b
-    limit = LONGEST_CORNER * max(a.width_mm, b.width_mm, 1e-6)
+    limit = LONGEST_CORNER * max(abs(a.width_mm), abs(b.width_mm), 1e-6)
     if distance_mm(spot, a.path.end) > limit:
         reach = max(a.width_mm, b.width_mm)
         return line_a, [_off(line_a[-1], along_a, reach), _off(line_b[0], along_b, -reach)], line_b

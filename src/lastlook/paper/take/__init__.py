@@ -1,7 +1,26 @@
 """Paper pieces to and from files: SVG, DXF, tables of points, traced outlines."""
 
+from lastlook.paper.take.corners import guess, runs_of
+from lastlook.paper.take.naming import Drawn, Naming, piece_of
 from lastlook.paper.take.outline import Outline, Taken
+from lastlook.paper.take.read_dxf import read_dxf
 from lastlook.paper.take.read_svg import read_svg
+from lastlook.paper.take.read_table import read_table
+from lastlook.paper.take.traced import traced
 from lastlook.paper.take.write_svg import path_text, write_svg
 
-__all__ = ["Outline", "Taken", "path_text", "read_svg", "write_svg"]
+__all__ = [
+    "Drawn",
+    "Naming",
+    "Outline",
+    "Taken",
+    "guess",
+    "path_text",
+    "piece_of",
+    "read_dxf",
+    "read_svg",
+    "read_table",
+    "runs_of",
+    "traced",
+    "write_svg",
+]

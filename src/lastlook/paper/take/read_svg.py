@@ -75,14 +75,15 @@ def _scale(root: Element) -> tuple[svgelements.Matrix, tuple[Finding, ...]]:
         factor = MM["px"]
     matrix = svgelements.Matrix(factor, 0, 0, factor, 0, 0)
     known = width > 0 and unit not in ("", "px", "%")
-    return matrix, () if known else (_assumed(),)
+    return matrix, () if known else (scale_assumed("96 to the inch"),)
 
 
-def _assumed() -> Finding:
+def scale_assumed(taken: str) -> Finding:
+    """Return that a drawing does not say how large it is, and what was taken."""
     return Finding(
         "scale-assumed",
         Certainty.UNKNOWN,
-        "Whether the drawing is at true size is not known yet: it names no unit, and 96 to the inch was taken.",
+        f"Whether the drawing is at true size is not known yet: it names no unit, and {taken} was taken.",
         "Programs differ: 72, 90 and 96 to the inch are all in use.",
         "Measure one edge on the paper and say how long it is.",
     )

@@ -1,0 +1,173 @@
+"""A foreign outline made into a piece: its edges named, its fold and allowance said, its darts kept.
+
+What the maker says outranks the guess. Where the outline is the cutting line, the allowances are taken off again,
+each edge by its own width, and the seam line is what remains.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+from enum import Enum
+
+from lastlook.finding import Certainty, Finding, Where
+from lastlook.geometry import Line, Path, Point, Run, crossing_of, cut, distance_mm, nearest, shrunk
+from lastlook.paper.paper_piece import Level, PaperPiece
+from lastlook.paper.seam_edge import SeamEdge, Use
+from lastlook.paper.take.corners import dart_at, guess, runs_of
+from lastlook.paper.take.outline import JOINED_MM, Outline
+
+
+class Drawn(Enum):
+    """What line the outline is."""
+
+    SEAM = "seam"
+    CUT = "cut"
+
+
+@dataclass(frozen=True)
+class Naming:
+    """What the maker says of an outline."""
+
+    name: str
+    drawn: Drawn = Drawn.SEAM
+    edges: Mapping[int, str] = field(default_factory=dict)
+    """Names of runs by their number, from 0; the rest is guessed."""
+    fold: str | None = None
+    allowance_mm: float = 15.0
+    allowances_mm: Mapping[str, float] = field(default_factory=dict)
+    quantity: int = 1
+    mirrored_pair: bool = False
+    grain: tuple[Point, Point] | None = None
+    hip_depth_mm: float | None = None
+
+
+def piece_of(outline: Outline, naming: Naming) -> PaperPiece | Finding:
+    """Return the piece, or why the outline is none."""
+    path = outline.path
+    if not path.is_closed():
+        return _open(naming.name, path)
+    crossing = crossing_of(path.points(0.2)[:-1])
+    if crossing is not None:
+        return _crossing(naming.name, crossing)
+    runs = runs_of(path)
+    names = [naming.edges.get(number, one) for number, one in enumerate(guess(runs))]
+    sides = _numbered(_gathered(runs, names, naming))
+    if naming.drawn is Drawn.CUT:
+        sides = _taken_off(sides)
+    top = max(spot[1] for side in sides for spot in (side.start, side.end))
+    levels = () if naming.hip_depth_mm is None else (Level("hip", top - naming.hip_depth_mm),)
+    return PaperPiece(
+        naming.name, tuple(sides), naming.quantity, naming.mirrored_pair, (), levels, naming.grain or _upright(sides)
+    )
+
+
+def _gathered(runs: Sequence[Path], names: Sequence[str], naming: Naming) -> list[SeamEdge]:
+    """Join neighbouring runs of one name into an edge; the legs of a dart part it."""
+    start = next((n for n in range(len(runs)) if names[n] and names[n - 1] not in ("", names[n])), 0)
+    order = [(start + n) % len(runs) for n in range(len(runs))]
+    sides: list[SeamEdge] = []
+    number = 0
+    while number < len(order):
+        here = order[number]
+        if names[here] == "" and dart_at(runs, here) and sides and number + 2 < len(order):
+            after = runs[order[number + 2]]
+            sides[-1] = _with_part(sides[-1], after, runs[here].end)
+            number += 3
+            continue
+        name = names[here] or "side"
+        if sides and sides[-1].name == name:
+            sides[-1] = _longer(sides[-1], runs[here])
+        else:
+            sides.append(_edge(name, runs[here], naming))
+        number += 1
+    return sides
+
+
+def _edge(name: str, run: Path, naming: Naming) -> SeamEdge:
+    use = Use.FOLD if name == naming.fold else Use.HEM if name == "hem" else Use.SEAM
+    width = 0.0 if use is Use.FOLD else naming.allowances_mm.get(name, naming.allowance_mm)
+    return SeamEdge(name, (run,), (), width, use)
+
+
+def _with_part(side: SeamEdge, part: Path, point: Point) -> SeamEdge:
+    return SeamEdge(side.name, (*side.parts, part), (*side.points, point), side.allowance_mm, side.use)
+
+
+def _longer(side: SeamEdge, run: Path) -> SeamEdge:
+    parts = (*side.parts[:-1], side.parts[-1] + run)
+    return SeamEdge(side.name, parts, side.points, side.allowance_mm, side.use)
+
+
+def _numbered(sides: list[SeamEdge]) -> list[SeamEdge]:
+    """Give edges of one name that lie apart different names: by left and right where they are sides."""
+    out: list[SeamEdge] = []
+    for side in sides:
+        others = [one for one in sides if one.name == side.name and one is not side]
+        name = side.name
+        if others and name == "side" and len(others) == 1:
+            name = "left side" if side.start[0] < others[0].start[0] else "right side"
+        elif others:
+            name = f"{name} {sum(one.name.split(' ')[0] == side.name for one in out) + 1}"
+        out.append(SeamEdge(name, side.parts, side.points, side.allowance_mm, side.use))
+    return out
+
+
+def _taken_off(sides: list[SeamEdge]) -> list[SeamEdge]:
+    """Return the edges at the seam line, the allowances taken off; darts keep their points."""
+    runs = [Run(_whole(side), side.allowance_mm) for side in sides]
+    inner = shrunk(runs)
+    return [
+        SeamEdge(side.name, _parted(line, side), side.points, side.allowance_mm, side.use)
+        for side, line in zip(sides, inner, strict=True)
+    ]
+
+
+def _whole(side: SeamEdge) -> Path:
+    """Return an edge with straight lines over its darts."""
+    whole = side.parts[0]
+    for part in side.parts[1:]:
+        whole = Path((*whole.segments, Line(whole.end, part.start), *part.segments))
+    return whole
+
+
+def _parted(line: Path, side: SeamEdge) -> tuple[Path, ...]:
+    """Cut the moved edge again at the legs of its darts."""
+    parts: list[Path] = []
+    rest = line
+    for before, after in zip(side.parts, side.parts[1:], strict=False):
+        first, rest = cut(rest, nearest(rest, before.end).spot)
+        _, rest = cut(rest, nearest(rest, after.start).spot)
+        parts.append(first)
+    return (*parts, rest)
+
+
+def _upright(sides: Sequence[SeamEdge]) -> tuple[Point, Point]:
+    xs = [spot[0] for side in sides for spot in (side.start, side.end)]
+    ys = [spot[1] for side in sides for spot in (side.start, side.end)]
+    x, high, low = (min(xs) + max(xs)) / 2, max(ys), min(ys)
+    return ((x, high - (high - low) / 4), (x, low + (high - low) / 4))
+
+
+def _open(name: str, path: Path) -> Finding:
+    gap = distance_mm(path.start, path.end)
+    return Finding(
+        "outline-open",
+        Certainty.PROVEN,
+        f"The outline of {name} does not close: its ends are {gap:.1f} mm apart.",
+        f"They lie at {path.start[0]:.0f}, {path.start[1]:.0f} and {path.end[0]:.0f}, {path.end[1]:.0f} mm; up to "
+        f"{JOINED_MM} mm is taken as one corner.",
+        "Join the ends and take the piece in again.",
+        where=Where(piece=name),
+    )
+
+
+def _crossing(name: str, spot: Point) -> Finding:
+    return Finding(
+        "outline-crosses",
+        Certainty.PROVEN,
+        f"The outline of {name} crosses itself at {spot[0]:.0f}, {spot[1]:.0f} mm.",
+        "A piece has one inside, and nobody could cut this one.",
+        "Draw the outline once round, without loops.",
+        where=Where(piece=name),
+    )

@@ -1,0 +1,121 @@
+"""Outlines from a DXF: polylines, lines, arcs, splines, circles, in model space and in blocks.
+
+Layers of the published apparel convention (ASTM D6673, numbers from memory) are named in words. Needs the extra `dxf`.
+"""
+
+from __future__ import annotations
+
+import io
+from typing import Any
+
+from lastlook.geometry import Cubic, Line, Path, Point, Segment, distance_mm
+from lastlook.paper.take.outline import JOINED_MM, MOST_POINTS, Outline, Taken, closed, too_many, unread
+from lastlook.paper.take.read_svg import scale_assumed
+
+LAYERS = {
+    "1": "cut", "4": "notch", "6": "fold", "7": "grain", "8": "inside", "11": "cut out", "13": "drill", "14": "seam",
+}  # fmt: skip
+UNITS_MM = {1: 25.4, 2: 304.8, 4: 1.0, 5: 10.0, 6: 1000.0}
+"""Of the header's unit code: inches, feet, mm, cm, m."""
+MOST_CHARACTERS = 20_000_000
+
+
+def read_dxf(text: str) -> Taken:
+    """Return what a DXF text holds."""
+    try:
+        import ezdxf
+        from ezdxf.lldxf.const import DXFError
+        from ezdxf.path import make_path
+    except ImportError:
+        why = "Reading DXF needs the package ezdxf."
+        return Taken(findings=(unread("DXF can't be read on this machine.", why, "Install lastlook[dxf]."),))
+    if len(text) > MOST_CHARACTERS:
+        return Taken(findings=(too_many(len(text) // 40),))
+    try:
+        drawing = ezdxf.read(io.StringIO(text))  # type: ignore[attr-defined]
+        entities = _entities(drawing.modelspace(), 0)
+        factor = UNITS_MM.get(drawing.header.get("$INSUNITS", 0))
+        strokes = [(entity.dxf.layer, _path(make_path(entity), factor or 1.0)) for entity in entities]
+    except (OSError, ValueError, KeyError, IndexError, TypeError, AttributeError, DXFError):
+        found = unread("The file can't be read as DXF.", "Its groups make no drawing.", "Save it as DXF R12 or later.")
+        return Taken(findings=(found,))
+    count = sum(len(path.segments) for _, path in strokes if path)
+    if count > MOST_POINTS:
+        return Taken(findings=(too_many(count),))
+    outlines = tuple(_joined([(layer, path) for layer, path in strokes if path is not None]))
+    if not outlines:
+        return Taken(
+            findings=(unread("The drawing has no lines.", "It holds no outline.", "Save it with its outlines."),)
+        )
+    return Taken(outlines=outlines, findings=() if factor else (scale_assumed("1 mm to the unit"),))
+
+
+DRAWN = {"LINE", "LWPOLYLINE", "POLYLINE", "ARC", "CIRCLE", "ELLIPSE", "SPLINE"}
+DEEPEST = 3
+
+
+def _entities(space: Any, depth: int) -> list[Any]:
+    """Return what is drawn, blocks opened a few deep."""
+    out: list[Any] = []
+    for entity in space:
+        if entity.dxftype() in DRAWN:
+            out.append(entity)
+        elif entity.dxftype() == "INSERT" and depth < DEEPEST and len(out) < MOST_POINTS:
+            out += _entities(list(entity.virtual_entities()), depth + 1)
+    return out
+
+
+def _path(drawn: Any, factor: float) -> Path | None:
+    segments: list[Segment] = []
+    spot = _spot(drawn.start, factor)
+    for step in drawn.commands():
+        end = _spot(step.end, factor)
+        name = step.type.name
+        if name == "LINE_TO" and end != spot:
+            segments.append(Line(spot, end))
+        elif name == "CURVE4_TO":
+            segments.append(Cubic(spot, _spot(step.ctrl1, factor), _spot(step.ctrl2, factor), end))
+        elif name == "CURVE3_TO":
+            c = _spot(step.ctrl, factor)
+            out = (spot[0] + (c[0] - spot[0]) * 2 / 3, spot[1] + (c[1] - spot[1]) * 2 / 3)
+            into = (end[0] + (c[0] - end[0]) * 2 / 3, end[1] + (c[1] - end[1]) * 2 / 3)
+            segments.append(Cubic(spot, out, into, end))
+        spot = end
+    if segments and getattr(drawn, "is_closed", False) and segments[-1].end != segments[0].start:
+        segments.append(Line(segments[-1].end, segments[0].start))
+    return Path(tuple(segments)) if segments else None
+
+
+def _joined(strokes: list[tuple[str, Path]]) -> list[Outline]:
+    """Join strokes of one layer end to end, then close them."""
+    out: list[Outline] = []
+    for layer in dict.fromkeys(layer for layer, _ in strokes):
+        rest = [path for one, path in strokes if one == layer]
+        while rest:
+            path = rest.pop(0)
+            while (found := _next(path, rest)) is not None:
+                path = found
+            out.append(Outline(closed(path), "", LAYERS.get(layer, layer)))
+    return out
+
+
+def _next(path: Path, rest: list[Path]) -> Path | None:
+    """Return the path carried on by one of the rest, which is taken away; None where none goes on."""
+    if path.is_closed() or distance_mm(path.start, path.end) <= JOINED_MM:
+        return None
+    for number, other in enumerate(rest):
+        for way in (other, other.reversed()):
+            if distance_mm(path.end, way.start) <= JOINED_MM:
+                del rest[number]
+                return _chained(path, way)
+    return None
+
+
+def _chained(path: Path, way: Path) -> Path:
+    first = way.segments[0]
+    start = Line(path.end, first.end) if isinstance(first, Line) else Cubic(path.end, first.out, first.into, first.end)
+    return Path((*path.segments, start, *way.segments[1:]))
+
+
+def _spot(point: Any, factor: float) -> Point:
+    return (float(point.x) * factor, float(point.y) * factor)

@@ -1,0 +1,136 @@
+"""Pieces from files that others made: DXF of several years, SVG with units and transforms, tables, tracings."""
+
+from __future__ import annotations
+
+import io
+import math
+import random
+
+import ezdxf
+import pytest
+
+from lastlook import paper
+from lastlook.finding import Finding
+from lastlook.geometry import Line, Path, at, polygon
+from lastlook.paper import PaperPiece, take
+
+TRAPEZE = [(0.0, 0.0), (200.0, 0.0), (180.0, 500.0), (0.0, 500.0)]
+BODY = {"waist_girth": 710.0, "hip_girth": 970.0, "waist_to_hip": 200.0}
+
+
+def dxf(version: str, unit: int) -> str:
+    drawing = ezdxf.new(version)
+    drawing.header["$INSUNITS"] = unit
+    drawing.modelspace().add_polyline2d(TRAPEZE, close=True, dxfattribs={"layer": "1"})
+    out = io.StringIO()
+    drawing.write(out)
+    return out.getvalue()
+
+
+@pytest.mark.parametrize("version", ["R2000", "R2004", "R2007", "R2010", "R2013", "R2018"])
+@pytest.mark.parametrize("unit, mm", [(4, 1.0), (5, 10.0), (1, 25.4)])
+def test_dxf_of_many_years_comes_in_at_true_size(version: str, unit: int, mm: float) -> None:
+    (outline,) = take.read_dxf(dxf(version, unit)).outlines
+    assert outline.layer == "cut"
+    assert outline.path.area_mm2() == pytest.approx(95_000 * mm * mm)
+
+
+def test_dxf_of_splines_arcs_and_blocks_is_followed_and_joined() -> None:
+    drawing = ezdxf.new("R2010")
+    drawing.header["$INSUNITS"] = 4
+    space = drawing.modelspace()
+    space.add_line((300, 0), (400, 0))
+    space.add_arc((400, 0), 100, 90, 180)
+    space.add_line((400, 0), (400, 100))
+    block = drawing.blocks.new("PIECE")
+    block.add_lwpolyline(TRAPEZE, close=True)
+    space.add_blockref("PIECE", (1000, 0))
+    space.add_circle((700, 0), 50)
+    out = io.StringIO()
+    drawing.write(out)
+    areas = sorted(one.path.area_mm2() for one in take.read_dxf(out.getvalue()).closed)
+    assert areas == pytest.approx([math.pi * 2500, math.pi * 2500, 95_000], rel=1e-3)
+
+
+def drawn_front() -> tuple[PaperPiece, Path]:
+    """Return a front, and its outline as others draw it: no names, darts as notches cut into the waist."""
+    front = paper.draft("a-line", BODY, {"length_mm": 620}).pieces[0]
+    segments = []
+    for side in front.sides:
+        for number, part in enumerate(side.parts):
+            segments += part.segments
+            if number < len(side.darts):
+                dart = side.darts[number]
+                segments += [Line(dart.first, dart.point), Line(dart.point, dart.second)]
+    return front, Path(tuple(segments))
+
+
+def test_a_nameless_outline_is_named_and_keeps_its_darts() -> None:
+    front, line = drawn_front()
+    svg = (
+        '<svg xmlns="http://www.w3.org/2000/svg" width="50cm" height="100cm" viewBox="0 -200 1000 2000">'
+        f'<g transform="scale(2) translate(40 60)"><path d="{take.path_text(line)}"/></g></svg>'
+    )
+    outline = take.read_svg(svg).closed[0]
+    piece = take.piece_of(outline, take.Naming("Front", fold="centre", hip_depth_mm=200))
+    assert not isinstance(piece, Finding)
+    for side in front.sides:
+        found = piece.side(side.name)
+        assert found is not None and found.sewn_mm == pytest.approx(side.sewn_mm, abs=0.01)
+    assert [dart.intake_mm for dart in piece.darts] == pytest.approx([dart.intake_mm for dart in front.darts], abs=0.01)
+    assert piece.fold_edge == "centre"
+
+
+def test_allowances_are_taken_off_a_cutting_line() -> None:
+    front = paper.draft("a-line", BODY, {"length_mm": 620}).pieces[0]
+    outline = take.Outline(front.cut_line)
+    naming = take.Naming("Front", take.Drawn.CUT, fold="centre", allowances_mm={"hem": 50.8})
+    piece = take.piece_of(outline, naming)
+    assert not isinstance(piece, Finding)
+    for name in ("centre", "hem", "side"):
+        old, new = front.side(name), piece.side(name)
+        assert old is not None and new is not None and new.sewn_mm == pytest.approx(old.sewn_mm, abs=0.1)
+
+
+def test_a_table_of_points_says_its_unit_or_is_asked() -> None:
+    told = take.read_table("unit: cm\npiece: Front\n0 0\n20,5 0\n20 60\n0; 60\n")
+    assert (told.outlines[0].name, told.outlines[0].path.area_mm2()) == ("Front", pytest.approx(121_500))
+    assert [one.kind for one in take.read_table("1 2\n3 4\n5 9").findings] == ["scale-assumed"]
+
+
+def test_the_noise_of_a_tracing_is_smoothed_within_half_a_millimetre() -> None:
+    chance = random.Random(1)
+    line = polygon(TRAPEZE)
+    raw = [
+        (x + chance.gauss(0, 0.3), y + chance.gauss(0, 0.3)) for x, y in (at(line, step / 60) for step in range(240))
+    ]
+    (outline,) = take.traced(raw).outlines
+    assert outline.path.area_mm2() == pytest.approx(95_000, rel=0.002)
+    assert take.guess(take.runs_of(outline.path)) == ("hem", "side", "waist", "centre")
+
+
+HOSTILE = [
+    '<!DOCTYPE svg [<!ENTITY x SYSTEM "file:///etc/hosts">]><svg xmlns="http://www.w3.org/2000/svg">&x;</svg>',
+    "<svg>" + "<g>" * 1_000_000,
+    "",
+    "\x00\x01",
+    '<svg xmlns="http://www.w3.org/2000/svg"><path d="M0 0 ' + "L1 1 " * 1_000_000 + '"/></svg>',
+    '<svg><path d="M0 0 L nan 3 zz"/></svg>',
+    '<svg><g id="a"><use href="#a"/><use href="#a"/><use href="#a"/><use href="#a"/></g></svg>',
+    "<html/>",
+    '<svg width="1e400mm"><path d="M0 0 L1e308 3 L1e309 4 Z"/></svg>',
+]
+
+
+@pytest.mark.parametrize("text", HOSTILE, ids=range(len(HOSTILE)))
+@pytest.mark.timeout(5)
+def test_a_hostile_drawing_is_one_clear_finding(text: str) -> None:
+    taken = take.read_svg(text)
+    assert [one.kind for one in taken.findings] == ["pieces-unread"]
+    assert not taken.outlines and not taken.pieces
+
+
+def test_scripts_and_events_are_passed_over() -> None:
+    text = '<svg width="9mm" viewBox="0 0 9 9"><script>go()</script><path onload="go()" d="M0 0 H9 V9 Z"/></svg>'
+    taken = take.read_svg(text)
+    assert len(taken.outlines) == 1 and not taken.findings
