@@ -17,6 +17,8 @@ from multiprocessing.pool import AsyncResult
 from pathlib import Path
 from typing import Any
 
+os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")  # each core has a search of its own; set before numpy starts
+
 from lastlook import finding, lay
 
 LARGEST_BYTES = 20_000_000

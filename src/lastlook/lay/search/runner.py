@@ -19,7 +19,9 @@ Pooled = tuple[float, int, tuple[list[int], list[tuple[int, int]]]]
 """A near solution: what overlap it had, when it was found, and where everything lay."""
 CELLS = 20_000
 """Lattice places over the whole cloth: about 5 mm on a home cutter's length."""
+FINE_CELLS = 60_000
 SLACK = 0.5
+FEW_JOBS = 30
 MANY_JOBS = 120
 """With more, pieces are laid clear of each other on the lattice; pushing so many apart would take too long."""
 STRIKE_PASSES = 120
@@ -41,9 +43,8 @@ class Runner:
         bands = {id(one.band): one.band for job in plan.jobs for one in job.variants}
         wide = sum(one.high[1] - one.low[1] for one in bands.values())
         ground = area if hunt.cloth.length_mm is None else min(wide * reach_mm, area * 2)
-        self.board = Board(
-            hunt.cloth, plan.jobs, math.sqrt(max(ground, 1.0) / CELLS), SLACK if len(plan.jobs) <= MANY_JOBS else 0.0
-        )
+        cells, slack = (CELLS, SLACK) if len(plan.jobs) <= FEW_JOBS else (FINE_CELLS, 0.0)
+        self.board = Board(hunt.cloth, plan.jobs, math.sqrt(max(ground, 1.0) / cells), slack)
         self.state = State(self.board, reach_mm, hunt.chance)
         self._new_phases()
 
@@ -79,7 +80,7 @@ class Runner:
             return
         spots = self.state.spots()[jobs]
         variants = [self.state.variant[job] for job in jobs]
-        apart = Separator(self.board, variants, self.state.length_mm, jobs).apart(spots)
+        apart = Separator(self.board, variants, self.state.length_mm, spots, jobs).apart(spots)
         if apart.left_mm <= LEFT_MM:
             self.hunt.offer_part([self._placed(job, spot) for job, spot in zip(jobs, apart.spots, strict=True)])
 
@@ -97,7 +98,7 @@ class Runner:
             self.state.note_all()
             left = math.inf if self.state.overlap.any() or length_mm < self.state.length_mm else 0.0
             return Apart(spots, left, np.zeros((0, 2), np.int64))
-        return Separator(self.board, self.state.variant, length_mm).apart(spots)
+        return Separator(self.board, self.state.variant, length_mm, spots).apart(spots)
 
     def _take(self, apart: Apart) -> bool:
         if apart.left_mm > LEFT_MM:
@@ -120,7 +121,7 @@ class Runner:
                 low_state = state.kept()
             else:
                 since += 1
-            if total == 0 or (total < tried and float(state.overlap.max()) <= 4 * self.board.step[0]):
+            if total == 0 or (len(self.board.jobs) <= FEW_JOBS and total < tried and self._is_near()):
                 tried = total
                 apart = self._push(length_mm, state.spots())
                 if self._take(apart):
@@ -141,6 +142,10 @@ class Runner:
                 self._strike(pool)
                 lowest, since, tried = math.inf, 0, math.inf
         return False
+
+    def _is_near(self) -> bool:
+        """Whether so little overlaps that pushing apart is worth its time."""
+        return float(self.state.overlap.max()) <= 4 * self.board.step[0]
 
     def _begin_anew(self) -> bool:
         chance = self.hunt.chance
@@ -208,7 +213,7 @@ class Runner:
         if spots is None:
             return
         step, length = best.used_length_mm * 0.01, best.used_length_mm
-        for _ in range(PULLS if len(self.board.jobs) <= MANY_JOBS else 0):
+        for _ in range(self._pulls()):
             if not self.hunt.may_still():
                 break
             apart = self._push(length - step, spots)
@@ -220,6 +225,11 @@ class Runner:
             if step < 0.05:
                 break
         self._snap(spots)
+
+    def _pulls(self) -> int:
+        """Return how often to try to pull a lay shorter: less often the more there is to push."""
+        many = len(self.board.jobs)
+        return 0 if many > MANY_JOBS else max(3, min(PULLS, 240 // many))
 
     def _spots_of_best(self) -> Floats | None:
         """Return where the best lay has the jobs, if it lies as the state has it."""

@@ -10,6 +10,7 @@ the width to the last hair, are met to far below a thousandth of a millimetre.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
@@ -19,18 +20,25 @@ from lastlook.lay.clash.board import Planes
 
 Floats = NDArray[np.float64]
 NEAR_MM = 40.0
+REACH_MM = 120.0
+"""Pairs farther apart than twice this are not looked at; should they meet all the same, the judge sees it."""
 CLEAR_MM = 2e-4
 """What may be left of an overlap: a tenth of what the judge's outlines are drawn in by."""
 ROUNDS = 14
+MANY_UNKNOWNS = 80
+CG_STEPS = 60
+DAMP = 1e-7
+"""Keeps equations solvable where something may move freely; it costs a ten-millionth of the move."""
 BEYOND = 1e18
 """The offset of an edge that is none."""
 
 
 @dataclass(frozen=True)
 class Wishes:
-    """Rows that should not be positive: constant - (row · unknowns)."""
+    """What should not be positive: `least` less the sum of at most four unknowns, each by its factor."""
 
-    rows: Floats
+    unknowns: NDArray[np.int64]
+    factors: Floats
     least: Floats
     pairs: NDArray[np.int64]
     """Which two jobs a row is about; the same twice for the edge."""
@@ -48,7 +56,9 @@ class Apart:
 class Separator:
     """Pushes the jobs of one board apart; which coordinates move together is worked out once."""
 
-    def __init__(self, board: Board, variants: list[int], length_mm: float, jobs: list[int] | None = None) -> None:
+    def __init__(
+        self, board: Board, variants: list[int], length_mm: float, spots: Floats, jobs: list[int] | None = None
+    ) -> None:
         self.board = board
         self.groups = [board.jobs[job].group for job in (range(len(variants)) if jobs is None else jobs)]
         self.variants = variants
@@ -59,7 +69,7 @@ class Separator:
         unknown = self._unknowns()
         self.many = max(int(unknown.max()) + 1, 1)
         self.unknown = np.where(unknown < 0, self.many, unknown)
-        planes, self.before, self.after, self.fixed = _gathered(board, variants)
+        planes, self.before, self.after, self.fixed = _gathered(board, variants, spots)
         self.normals, self.offsets = _padded(planes)
         none = np.zeros((0, 2))
         self.box_low = np.concatenate([none, *(one.low for one in planes)]) - NEAR_MM
@@ -106,26 +116,38 @@ class Separator:
                 best = Apart(spots.copy(), worst, wishes.pairs[unmet])
             if worst <= CLEAR_MM or stuck > 3:
                 break
-            spots = spots + np.append(self._step(wishes), 0.0)[self.unknown]
+            spots = spots + self._step(wishes)[self.unknown]
         return best
 
     def _step(self, wishes: Wishes) -> Floats:
         """Return how to move the unknowns so that the wishes are met, or least unmet in squares."""
-        move = np.zeros(self.many)
-        damp = 1e-7
+        move = np.zeros(self.many + 1)
         last = np.inf
         for _ in range(25):
-            left = wishes.least - wishes.rows @ move
+            left = wishes.least - np.sum(wishes.factors * move[wishes.unknowns], 1)
             unmet = left > 0
             cost = float(np.sum(left[unmet] ** 2))
             if cost < 1e-12 or cost > last * 0.999:
                 break
             last = cost
-            rows = wishes.rows[unmet]
-            square = rows.T @ rows
-            square[np.diag_indices_from(square)] += damp
-            move = move + np.linalg.solve(square, rows.T @ (left[unmet] + 1e-6))
+            if self.many > MANY_UNKNOWNS:
+                move += _approached(wishes.unknowns[unmet], wishes.factors[unmet], left[unmet] + 1e-6, len(move))
+                continue
+            square, wanted = self._normal(wishes, unmet, left)
+            square[np.diag_indices_from(square)] += DAMP
+            move[:-1] += _solved(square, wanted)
         return move
+
+    def _normal(self, wishes: Wishes, unmet: NDArray[np.bool_], left: Floats) -> tuple[Floats, Floats]:
+        """Return the normal equations of the unmet wishes, summed entry by entry: rows have four entries at most."""
+        unknowns, factors = wishes.unknowns[unmet], wishes.factors[unmet]
+        size = self.many + 1
+        spots = unknowns[:, :, None] * size + unknowns[:, None, :]
+        products = factors[:, :, None] * factors[:, None, :]
+        square: NDArray[Any] = np.bincount(spots.ravel(), products.ravel(), size * size).reshape(size, size)
+        right = (left[unmet] + 1e-6)[:, None] * factors
+        wanted: NDArray[Any] = np.bincount(unknowns.ravel(), right.ravel(), size)
+        return square[:-1, :-1].copy(), wanted[:-1]
 
     def _wishes(self, spots: Floats) -> Wishes:
         """Return every wish that is near to being unmet, each convex shape by the edge it is least inside of."""
@@ -142,22 +164,66 @@ class Separator:
         own = np.stack([jobs, jobs], 1)
         pairs = np.concatenate([np.stack([self.before[near], self.after[near]], 1), own, own, own, own])
         total = len(near) + 4 * many
-        rows = np.zeros((total, self.many + 1))
-        spot = np.arange(len(near))
-        free = ~self.fixed[near]
+        unknowns = np.full((total, 4), self.many)
+        factors = np.zeros((total, 4))
+        unknowns[: len(near), :2] = self.unknown[self.after[near]]
+        unknowns[: len(near), 2:] = self.unknown[self.before[near]]
+        factors[: len(near), :2] = normal
+        factors[: len(near), 2:] = np.where(self.fixed[near][:, None], 0.0, -normal)
         for k in (0, 1):
-            np.add.at(rows, (spot, self.unknown[self.after[near], k]), normal[:, k])
-            np.add.at(rows, (spot[free], self.unknown[self.before[near][free], k]), -normal[free, k])
             start = len(near) + 2 * k * many
-            rows[start + jobs, self.unknown[:, k]] = 1.0
-            rows[start + many + jobs, self.unknown[:, k]] = -1.0
-        return Wishes(rows[:, :-1], np.concatenate(least), pairs)
+            unknowns[start : start + 2 * many, 0] = np.tile(self.unknown[:, k], 2)
+            factors[start : start + many, 0], factors[start + many : start + 2 * many, 0] = 1.0, -1.0
+        factors[unknowns == self.many] = 0.0
+        return Wishes(unknowns, factors, np.concatenate(least), pairs)
+
+
+def _solved(square: Floats, wanted: Floats) -> Floats:
+    """Return the solution of symmetric positive equations, by elimination.
+
+    Written out rather than handed to the library's solver: that one starts threads, which on a busy machine wait for
+    each other many times longer than the sum takes, and whose sums differ from machine to machine.
+    """
+    table = np.concatenate([square, wanted[:, None]], 1)
+    many = len(wanted)
+    for k in range(many):
+        row = table[k, k + 1 :] / table[k, k]
+        table[k + 1 :, k + 1 :] -= table[k + 1 :, k, None] * row
+        table[k, k + 1 :] = row
+    out: Floats = table[:, many].copy()
+    for k in range(many - 1, 0, -1):
+        out[:k] -= table[:k, k] * out[k]
+    return out
+
+
+def _approached(unknowns: NDArray[np.int64], factors: Floats, left: Floats, many: int) -> Floats:
+    """Return nearly the solution of the normal equations of very many unknowns, by conjugate gradients."""
+
+    def back(values: Floats) -> Floats:
+        sums: NDArray[Any] = np.bincount(unknowns.ravel(), (factors * values[:, None]).ravel(), many)
+        return sums
+
+    out = np.zeros(many)
+    rest = back(left)
+    way, square = rest.copy(), float(np.sum(rest * rest))
+    goal = square * 1e-12
+    for _ in range(CG_STEPS):
+        if square <= goal or square == 0:
+            break
+        pushed = back(np.sum(factors * way[unknowns], 1)) + DAMP * way
+        far = square / float(np.sum(way * pushed))
+        out += far * way
+        rest = rest - far * pushed
+        last, square = square, float(np.sum(rest * rest))
+        way = rest + square / last * way
+    return out
 
 
 def _gathered(
-    board: Board, variants: list[int]
+    board: Board, variants: list[int], spots: Floats
 ) -> tuple[list[Planes], NDArray[np.int64], NDArray[np.int64], NDArray[np.bool_]]:
     """Return the half-planes of all pairs and edges, and for each convex shape the two jobs it is about."""
+    near = _near_pairs(board, variants, spots)
     planes: list[Planes] = []
     before: list[int] = []
     after: list[int] = []
@@ -169,13 +235,21 @@ def _gathered(
             before += [job] * len(own.normals)
             after += [job] * len(own.normals)
             fixed += [True] * len(own.normals)
-        for other in range(job):
+        for other in np.flatnonzero(near[job, :job]).tolist():
             both = board.planes(variants[other], number)
             planes.append(both)
             before += [other] * len(both.normals)
             after += [job] * len(both.normals)
             fixed += [False] * len(both.normals)
     return planes, np.array(before, np.int64), np.array(after, np.int64), np.array(fixed, bool)
+
+
+def _near_pairs(board: Board, variants: list[int], spots: Floats) -> NDArray[np.bool_]:
+    """Return which pairs of jobs lie so near that they might be pushed into each other."""
+    low = spots + np.array([board.variants[one].shape.low for one in variants]) - REACH_MM - board.cloth.gap_mm
+    high = spots + np.array([board.variants[one].shape.high for one in variants]) + REACH_MM
+    near: NDArray[np.bool_] = np.all((low[:, None] <= high[None]) & (high[:, None] >= low[None]), 2)
+    return near
 
 
 def _padded(planes: list[Planes]) -> tuple[Floats, Floats]:

@@ -40,6 +40,8 @@ class State:
         self.weights = np.ones((many, many), np.float32)
         self.overlap = np.zeros((many, many), np.float32)
         self.phase: dict[str, Place] = {}
+        self.low = np.zeros((many, 2))
+        self.high = np.zeros((many, 2))
 
     def columns(self, number: int) -> int:
         """Return how many columns of a variant's ground lie within the length."""
@@ -105,23 +107,38 @@ class State:
         self.note(job)
 
     def note(self, job: int) -> None:
-        """Work out again how deep a job overlaps every other."""
+        """Work out again how deep a job overlaps every other; only those whose boxes meet are looked at."""
+        self._locate(job)
+        self._note(job)
+
+    def _locate(self, job: int) -> None:
+        variant = self.board.variants[self.variant[job]]
+        gap = self.board.cloth.gap_mm
+        spot = self.board.ground(self.variant[job]).origin + np.array(self.place[job]) * self.board.step
+        self.low[job], self.high[job] = spot + variant.shape.low, spot + variant.shape.high + gap
+
+    def _note(self, job: int) -> None:
         lying, (x, y) = self.variant[job], self.place[job]
-        for other, number in enumerate(self.variant):
-            deep = 0.0
-            if other != job and number >= 0 and lying >= 0:
-                table = self.board.table(number, lying)
-                i = x - self.place[other][0] - table.first[0]
-                j = y - self.place[other][1] - table.first[1]
-                nx, ny = table.depths.shape
-                if 0 <= i < nx and 0 <= j < ny:
-                    deep = float(table.depths[i, j])
-            self.overlap[job, other] = self.overlap[other, job] = deep
+        self.overlap[job, :] = self.overlap[:, job] = 0.0
+        near = np.all((self.low <= self.high[job]) & (self.high >= self.low[job]), 1)
+        for other in np.flatnonzero(near).tolist():
+            number = self.variant[other]
+            if other == job or number < 0:
+                continue
+            table = self.board.table(number, lying)
+            i = x - self.place[other][0] - table.first[0]
+            j = y - self.place[other][1] - table.first[1]
+            nx, ny = table.depths.shape
+            if 0 <= i < nx and 0 <= j < ny:
+                self.overlap[job, other] = self.overlap[other, job] = table.depths[i, j]
 
     def note_all(self) -> None:
         """Work out all overlaps again."""
-        for job in range(len(self.variant)):
-            self.note(job)
+        laid = [job for job, number in enumerate(self.variant) if number >= 0]
+        for job in laid:
+            self._locate(job)
+        for job in laid:
+            self._note(job)
 
     def spots(self) -> Floats:
         """Return where the origins of all jobs lie, in mm."""
