@@ -3,8 +3,9 @@
 
 const SILENT = "Last Look does not answer. What was kept before is kept; start it again and reload this page.";
 
-/** Whether an answer is awaited, and the steps (take back, bring back) that were pressed meanwhile. */
-let busy = false;
+/** The form whose answer is awaited, and what was sent meanwhile, in order. */
+let busy = null;
+let running = false;
 const waiting = [];
 
 /** Listen for such forms, wherever they are put later. */
@@ -17,34 +18,31 @@ export function swapForms() {
   });
 }
 
-/** Send a form; while an answer is awaited only steps are kept in mind. @param {HTMLFormElement} form @param {HTMLElement | null} submitter */
+/** Send a form, after what was sent before it; a form pressed twice is sent once, but steps as often as pressed. */
 async function send(form, submitter) {
   const action = form.getAttribute("action") ?? "";
-  if (busy) {
-    if (/\/(undo|redo)$/.test(action)) waiting.push(action);
-    return;
-  }
-  busy = true;
+  const isStep = /\/(undo|redo)$/.test(action);
+  if (busy === form && !isStep) return;
+  waiting.push({ form, action, data: new FormData(form, submitter) });
+  if (running) return;
+  running = true;
+  for (let one = waiting.shift(); one; one = waiting.shift()) await answered(one);
+  running = false;
+}
+
+/** Await one answer and show it. @param {{form: HTMLFormElement, action: string, data: FormData}} one */
+async function answered({ form, action, data }) {
+  busy = form;
   form.setAttribute("aria-busy", "true");
   try {
-    const answer = await fetch(action, { method: "POST", body: new FormData(form, submitter) });
-    await show(answer);
+    await show(await fetch(action, { method: "POST", body: data }));
   } catch {
     tell(SILENT);
     waiting.length = 0;
   } finally {
-    busy = false;
+    busy = null;
     form.removeAttribute("aria-busy");
   }
-  next();
-}
-
-/** Do the next step that was pressed while an answer was awaited. */
-function next() {
-  const action = waiting.shift();
-  const form = action && document.querySelector(`form[action="${action}"]`);
-  const button = form && form.querySelector("button");
-  if (form instanceof HTMLFormElement && button && !button.disabled) form.requestSubmit();
 }
 
 /** Put an answered page in place of the one shown, and the hands back where they were. @param {Response} answer */
