@@ -15,7 +15,7 @@ from lastlook.knit.prove import finished
 from lastlook.knit.reading import ADDS_UP, DOES_NOT, NEEDS_ANSWER, NOT_KNOWN, LeafletReading, SizeReading
 from lastlook.leaflet import Leaflet
 from lastlook.leaflet import instruction as say
-from lastlook.piece import Meets
+from lastlook.piece import Meets, Seam
 from lastlook.quantity import Gauge
 
 
@@ -48,7 +48,7 @@ def read(
     ]
     findings = tell.of_troubles(troubles, names, leaflet.source, attempts)
     spans = {hands.name: hands.span for hands in outcomes[0].pieces.values()} if outcomes else {}
-    findings += tell.of_seams({names[n]: one.seams for n, one in enumerate(outcomes)}, _worn(spans), seam_attempts)
+    findings += tell.of_seams({names[n]: tuple(seam for seam in one.seams if not _blind(one, seam)) for n, one in enumerate(outcomes)}, _worn(spans), seam_attempts)
     findings = tell.once(findings, mended)
     findings += tell.of_choices(decided)
     findings += tell.of_whole(leaflet, unread, outcomes)
@@ -97,18 +97,26 @@ def _inside(made: Plan, unread: list[Span]) -> bool:
 
 def _size(name: str, outcome: Outcome, gauge: Gauge | None, decided: list[Choice], unread: bool) -> SizeReading:
     pieces = tuple(piece for hands in outcome.pieces.values() for piece in finished(hands, gauge))
-    wrong = any(hands.troubles for hands in outcome.pieces.values()) or any(
-        seam.meets is Meets.NO for seam in outcome.seams
-    )
+    troubles = [one for hands in outcome.pieces.values() for one in hands.troubles]
+    apart = [seam for seam in outcome.seams if seam.meets is Meets.NO]
+    wrong = any(not one.blind for one in troubles) or any(not _blind(outcome, seam) for seam in apart)
+    doubted = bool(troubles or apart)
     if wrong:
         verdict = DOES_NOT
     elif any(one.asked for one in decided):
         verdict = NEEDS_ANSWER
-    elif not pieces or unread:
+    elif not pieces or unread or doubted:
         verdict = NOT_KNOWN
     else:
         verdict = ADDS_UP
     return SizeReading(name, verdict, pieces, outcome.seams)
+
+
+def _blind(outcome: Outcome, seam: Seam) -> bool:
+    """Whether words of one of the two pieces were not understood."""
+    names = {seam.mate.a.piece.lower(), seam.mate.b.piece.lower(), seam.mate.b.piece.lower().split()[-1]}
+    names |= {"back", "front", "left front", "right front", "sleeve"} if "body" in names else set()
+    return any(hands.blind for name, hands in outcome.pieces.items() if name in names)
 
 
 def _unknown_size(size: str | None, names: tuple[str, ...]) -> list[Finding]:

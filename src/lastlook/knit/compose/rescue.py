@@ -97,12 +97,24 @@ def _mistakes(rows: Sequence[WorkedRow], off: int) -> tuple[Mistake, ...]:
                     raw.append(
                         (f"row {row.number} was shaped on one side only, not at the {one.edge} edge", row.number, near)
                     )
+    raw += _several(rows, off)
     if abs(off) == 1:
         word = "an accidental yarn over" if off > 0 else "a dropped or twice-caught stitch"
         raw.append((f"{word} somewhere in the last rows", last, 0.8))
     whole = sum(weight for _, _, weight in raw) or 1.0
     ranked = sorted(raw, key=lambda one: -one[2])[:5]
     return tuple(Mistake(say, row, weight / whole) for say, row, weight in ranked)
+
+
+def _several(rows: Sequence[WorkedRow], off: int) -> list[tuple[str, int, float]]:
+    """Return that the last few shaping rows were all left out, where that explains the count."""
+    shaped = [row for row in rows if row.shapings]
+    total = 0
+    for many, row in enumerate(reversed(shaped), 1):
+        total += sum(_taken(one) for one in row.shapings)
+        if many > 1 and total == off:
+            return [(f"the last {many} shaping rows, from row {row.number} on, were left out", row.number, 0.6 / many)]
+    return []
 
 
 def _taken(one: Shaping) -> int:

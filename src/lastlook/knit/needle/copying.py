@@ -94,6 +94,7 @@ def _state(hands: Hands, source: Hands) -> None:
     hands.book, hands.recent = dict(source.book), list(source.recent)
     hands.cadences = dict(source.cadences)
     hands.lengths_unknown = source.lengths_unknown
+    hands.blind = hands.blind or source.blind
     hands.parts_shaped = source.parts_shaped
     hands.live.rounds = source.parts[0].rounds
 

@@ -78,6 +78,8 @@ def _parallel(hands: Hands, steps: list[Step], spot: int) -> int:
 def do(hands: Hands, step: Step, after: Step | None = None) -> None:
     """Carry out one step on every group that is being worked."""
     hands.following = after
+    if isinstance(step, say.Unread):
+        hands.blind = True
     if isinstance(step, say.RowOf) and not hands.crochet:
         rowing.row(hands, step)
         return

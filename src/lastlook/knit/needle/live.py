@@ -57,6 +57,8 @@ class Live:
     offset: float = 0.0
     """Where its right edge lies, in stitches from the right edge of the piece it parted from."""
     ended: str = "open"
+    marks: tuple[int, ...] = ()
+    """Where markers hang, in stitches from the start of a right-side row or round."""
     name: str = ""
 
     @property

@@ -8,7 +8,7 @@ from lastlook.finding import Span
 from lastlook.knit.needle import sides
 from lastlook.knit.needle.counting import compare
 from lastlook.knit.needle.fabric import fabric_row, rows_to, take_up
-from lastlook.knit.needle.live import Event
+from lastlook.knit.needle.live import Event, Live
 from lastlook.knit.needle.solve import Solved, fixed_uses, solve
 from lastlook.knit.needle.state import Hands, Recent
 from lastlook.leaflet import instruction as say
@@ -232,7 +232,7 @@ def _try(hands: Hands, step: RowOf, run: Run) -> None:
     if _is_last_stitch(hands, run, ahead):
         hands.done(step)
         return
-    solved = solve(run, ahead, hands.world.size, live.start_edge(), _more(hands, run, step.span))
+    solved = solve(run, ahead, hands.world.size, live.start_edge(), _more(hands, run, step.span), marks_ahead(live))
     if solved.left < 0 and step.label is None:
         cut = _full_at(run, ahead, hands.world.size)
         if cut:
@@ -350,6 +350,7 @@ def commit(hands: Hands, step: RowOf, run: Run, solved: Solved) -> None:
         before = live.n
         hands.add(used, solved.gives, tuple(solved.events), step.span, words=hands.words_of(step.span))
         live.behind = 0
+        keep_marks(live, solved)
         if solved.held and not solved.taken:
             hands.kept["held"] = hands.kept.get("held", 0) + sum(solved.held)
         if any(event.act == "bind off" for event in solved.events):
@@ -359,6 +360,20 @@ def commit(hands: Hands, step: RowOf, run: Run, solved: Solved) -> None:
     if hands.cast_on == 0 and len(hands.live.rows) == 1:
         hands.picked_up = solved.gives
     _remember(hands, step, run)
+
+
+def marks_ahead(live: Live) -> tuple[int, ...]:
+    """Return the markers as they come in the next row."""
+    if live.rounds or live.next_right:
+        return live.marks
+    return tuple(sorted(live.n - mark for mark in live.marks))
+
+
+def keep_marks(live: Live, solved: Solved) -> None:
+    """Markers that a row named hang where it left them; those it did not name stay."""
+    if solved.marks:
+        was_right = live.rounds or not live.next_right
+        live.marks = tuple(solved.marks) if was_right else tuple(sorted(live.n - mark for mark in solved.marks))
 
 
 def _note_offs(hands: Hands, solved: Solved, before: int, span: Span) -> None:
@@ -507,9 +522,7 @@ def _again(hands: Hands, entry: Recent, span: Span) -> None:
         fabric_row(hands, (), entry.span)
         return
     live = hands.live
-    solved = solve(
-        entry.run, live.n - live.behind, hands.world.size, live.start_edge(), _more(hands, entry.run, entry.span)
-    )
+    solved = solve(entry.run, live.n - live.behind, hands.world.size, live.start_edge(), _more(hands, entry.run, entry.span), marks_ahead(live))
     step = RowOf(None, entry.run, span=entry.span)
     recent, book = list(hands.recent), dict(hands.book)
     if solved.turned and solved.left > 0:
@@ -523,6 +536,7 @@ def _again(hands: Hands, entry: Recent, span: Span) -> None:
             min(solved.used, live.n), solved.gives, tuple(solved.events), entry.span, words=hands.words_of(entry.span)
         )
         live.behind = 0
+        keep_marks(live, solved)
     hands.recent, hands.book = recent, book
 
 

@@ -34,6 +34,8 @@ class Solved:
     reached: bool = False
     whole: bool = False
     mid_offs: int = 0
+    marks: list[int] = field(default_factory=list)
+    """Where markers hang after the row, in stitches from its start."""
 
 
 @dataclass
@@ -49,11 +51,13 @@ class _Way:
     here: int = 0
     """Stitches given in the group that is being made."""
     slipped: int = 0
+    marks: tuple[int, ...] = ()
 
 
-def solve(run: Run, n: int, size: int, start: str, unclear_more: int = 1) -> Solved:
+def solve(run: Run, n: int, size: int, start: str, unclear_more: int = 1, marks: tuple[int, ...] = ()) -> Solved:
     """Lay a run over n stitches; `start` is the edge it begins at, `unclear_more` is 1 where 'n times' means n more."""
     way = _Way(size, n, start, "left" if start == "right" else "right", unclear_more)
+    way.marks = marks
     _walk(run, way)
     out = way.out
     out.parts.append(way.here)
@@ -135,6 +139,9 @@ def _walk(run: Run, way: _Way) -> None:
 def _work(item: Work, run: Run, spot: int, way: _Way) -> None:
     if item.reach:
         rest = item.rest.whole(way.size) if item.rest else 0
+        if item.reach.startswith("marker"):
+            _to_marker(way, rest)
+            return
         if item.reach in ("end", "all"):
             rest = _after(run, spot, way.size, way.more)
         count = max(0, way.n - way.out.used - rest)
@@ -144,6 +151,9 @@ def _work(item: Work, run: Run, spot: int, way: _Way) -> None:
         way.out.reached = True
         way.out.whole = way.out.whole or item.reach == "all"
         return
+    if item.name == "marker":
+        way.out.marks.append(way.out.gives)
+        return
     count = item.n.whole(way.size) if item.n else 1
     used, gives = count * item.uses, count * item.gives
     if item.gives != item.uses or item.name in ("psso", "p2sso"):
@@ -151,6 +161,16 @@ def _work(item: Work, run: Run, spot: int, way: _Way) -> None:
     way.out.used += used
     way.out.gives += gives
     way.here += gives
+
+
+def _to_marker(way: _Way, rest: int) -> None:
+    """Work up to so many stitches before the next marker; the end of the row is the last one."""
+    ahead = [mark for mark in (*way.marks, way.n) if mark - rest >= way.out.used and mark > way.out.used]
+    count = max(0, (ahead[0] if ahead else way.n) - rest - way.out.used)
+    way.out.used += count
+    way.out.gives += count
+    way.here += count
+    way.out.reached = True
 
 
 def _shape(item: Work, used: int, gives: int, way: _Way) -> None:
@@ -260,7 +280,7 @@ def _part_repeat(item: Group, spare: int, way: _Way) -> None:
 
 
 def _repeated(item: Group, times: int, way: _Way) -> None:
-    parts_inside = any(not isinstance(one, Work | Group) for one in item.items)
+    parts_inside = any(not isinstance(one, Work | Group) or (isinstance(one, Work) and (one.reach or one.name == "marker")) for one in item.items)
     if times <= 1 or (parts_inside and times < 60):
         for _ in range(times):
             _walk(item.items, way)

@@ -109,6 +109,8 @@ class Hands:
     shown: int = 0
     """Stitches of the row that is being shown after the piece has ended."""
     was_round: bool = False
+    blind: bool = False
+    """Whether words of this piece, or of one it is worked as, were not understood so far."""
     picked_up: int = 0
     """Stitches that a piece began with by picking up."""
     claimed: tuple[Span, int] | None = None
@@ -133,7 +135,7 @@ class Hands:
         """Remember what does not add up; what only follows from an earlier trouble is marked so."""
         follows = any(not one.follows for one in self.troubles)
         row = self.live.number if self.live else None
-        self.troubles.append(Trouble(kind, span, self.name, row, worked, stated, words, follows))
+        self.troubles.append(Trouble(kind, span, self.name, row, worked, stated, words, self.blind, follows))
 
     def choose(self, what: str, span: Span, options: tuple[tuple[str, int], ...], matters: str = "counts") -> int:
         """Ask which of several meanings is taken; the key is the piece and the phrase."""

@@ -18,5 +18,7 @@ class Trouble:
     worked: float
     stated: float
     words: str = ""
+    blind: bool = False
+    """Whether words before it in the piece were not understood, so that it may come from them."""
     follows: bool = False
     """Whether it is only what follows from a trouble told before."""

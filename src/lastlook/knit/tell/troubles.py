@@ -77,9 +77,11 @@ def _finding(
     if not every and len(sizes) > 1:
         others = [name for name in sizes if name not in where_sizes]
         reason += f" In size {_and(others)} it adds up."
+    if one.blind:
+        reason += " Words before it in this piece were not understood, so it may come from them."
     attempt = next((attempts[trouble] for _, trouble in group if trouble in attempts), None)
     return Finding(
-        kind=one.kind, certainty=Certainty.PROVEN, say=told, why=reason,
+        kind=one.kind, certainty=Certainty.DOUBTFUL if one.blind else Certainty.PROVEN, say=told, why=reason,
         attempt=attempt.say if attempt else _by_hand(one), checked=bool(attempt),
         where=Where(span=one.span, piece=one.piece, row=one.row, edge=None),
         size=None if every or len(where_sizes) > 1 else size, cures=attempt.cures if attempt else (),
