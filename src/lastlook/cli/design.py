@@ -54,6 +54,7 @@ def run(args: argparse.Namespace) -> int:
 
 def show(made: compose.Composed, gauge: Gauge | None, args: argparse.Namespace) -> int:
     """Print what was composed, write its leaflet, and return the exit status."""
+    made = compose.proven(made)
     if args.out and made.leaflet and not _write(args.out, made.leaflet):
         return 2
     if args.json:
