@@ -15,7 +15,7 @@ SWATCH = {
     "rows": 64,
     "width": "8 in",
     "height": "8 in",
-    "grams": "19.4 g",
+    "grams": "17.8 g",
     "scale": "0.1 g",
     "washed": "yes",
 }
