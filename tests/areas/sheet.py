@@ -32,6 +32,8 @@ def answer(given: str, asked: str) -> str:
     what, _, which = asked.partition(" ")
     if what == "words":
         return _spoken(_sheet(which, _manner(given)))
+    if what == "english":
+        return "\n".join(sheet.Manner(sheet.English(which)).say(line) for line in given.splitlines())
     if what == "svg":
         return sheet.svg(_drawing(which, _manner(given)))
     return PLANS[asked](given)

@@ -1,6 +1,6 @@
 """How a maker wants her papers: her English, her tape, her hand, her paper.
 
-The sheets' own sentences are written in US terms and changed here; a leaflet's quoted words are never changed.
+The sheets' own sentences are written in US terms and changed here. What stands in quotation marks is never changed.
 """
 
 from __future__ import annotations
@@ -41,7 +41,21 @@ BRITISH = {
     "gray": "grey",
 }
 """US terms of the trade and the British ones (Craft Yarn Council and UK Hand Knitting Association word lists)."""
-_US = re.compile(r"\b(" + "|".join(sorted(BRITISH, key=len, reverse=True)) + r")\b", re.I)
+AMERICAN = {
+    "cast off": "bind off",
+    "casting off": "binding off",
+    "cast-off": "bind-off",
+    "stocking stitch": "stockinette",
+}
+"""What a British leaflet says of itself, for a US maker; only words that mean one thing on both sides."""
+
+
+def _any_of(words: dict[str, str]) -> re.Pattern[str]:
+    return re.compile(r"\b(" + "|".join(sorted(words, key=len, reverse=True)) + r")\b", re.I)
+
+
+_QUOTED = re.compile(r"(“[^”]*”)")
+_SAID = {English.BRITISH: (_any_of(BRITISH), BRITISH), English.US: (_any_of(AMERICAN), AMERICAN)}
 
 
 @dataclass(frozen=True)
@@ -59,9 +73,11 @@ class Manner:
         >>> Manner(English.BRITISH).say("Bind off 4 stitches; mind the gauge.")
         'Cast off 4 stitches; mind the tension.'
         """
-        return _US.sub(_british, text) if self.english is English.BRITISH else text
+        pattern, words = _SAID[self.english]
 
+        def other(match: re.Match[str]) -> str:
+            word = words[match[0].lower()]
+            return word.capitalize() if match[0][0].isupper() else word
 
-def _british(match: re.Match[str]) -> str:
-    word = BRITISH[match[0].lower()]
-    return word.capitalize() if match[0][0].isupper() else word
+        parts = _QUOTED.split(text)
+        return "".join(part if spot % 2 else pattern.sub(other, part) for spot, part in enumerate(parts))
