@@ -21,7 +21,7 @@ NUMBER = re.compile(r"[\d½¼¾]+")
 def photographs(tmp_path_factory: pytest.TempPathFactory) -> tuple[list[str], str]:
     """Two pages in two columns as files, and the words that are on them."""
     folder = tmp_path_factory.mktemp("photographs")
-    how = Print(columns=2, measure=560, longest=420)
+    how = Print(columns=2, measure=560, longest=330)
     camera = Camera(tilt=3, perspective=0.02, blur=1.0, noise=8, shade=0.4, scale=0.8)
     text = LEAFLET.read_text(encoding="utf-8")
     names, truth = [], []

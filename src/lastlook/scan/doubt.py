@@ -92,6 +92,10 @@ def _number(which: int, word: Word, part: tuple[int, int]) -> Doubtful | None:
     if len(read) >= LONG and read.isdigit() and not re.fullmatch(r"1[789]\d\d|20\d\d", read):
         return Doubtful(which, span, read, (f"{read[: len(read) // 2]}-{read[len(read) // 2 :]}",), lowest)
     weak = [spot for spot, sign in enumerate(signs) if _is_weak(sign)]
+    if not read[:-1].isdigit() and len(read) > 1:
+        # A figure behind a fraction can't be; one of the two is what the other was taken for.
+        kept = tuple(dict.fromkeys(read.rstrip("0123456789")[:-1] + one for one in (*FRACTIONS,)))
+        return Doubtful(which, span, read, kept, min(lowest, SURE_BEHIND))
     if not weak:
         return None
     rivals = [

@@ -13,9 +13,12 @@ from statistics import median
 
 MOST_CROSSING = 0.2
 """Of all strips, those that may cross a gutter: headings and what is set across."""
-LEAST_COLUMN_LINES = 4
+LEAST_COLUMN_LINES = 3
 LEAST_COLUMN_WIDTH = 7.0
 """In heights of a line; the cells of a table of measures are narrower, and a table is read across."""
+WIDEST_LEADING = 1.0
+"""In heights of a strip, which has air above and below; wider steps than NEW_PARAGRAPH times this are gaps,
+even where most are, as between single lines."""
 NEW_PARAGRAPH = 1.5
 """A step between two lines this many times the usual one leaves a line blank."""
 
@@ -98,7 +101,7 @@ def _are_columns(left: list[Lying], right: list[Lying], height: float) -> bool:
             return False
     top = max(min(one.middle for one in side) for side in (left, right))
     bottom = min(max(one.middle for one in side) for side in (left, right))
-    return bottom - top > 2 * height
+    return bottom - top > 1.2 * height
 
 
 def _lines(column: list[Lying]) -> list[PrintedLine]:
@@ -113,7 +116,8 @@ def _lines(column: list[Lying]) -> list[PrintedLine]:
             rows.append([one])
     middles = [median(one.middle for one in row) for row in rows]
     steps = [after - before for before, after in pairwise(middles)]
-    usual = median(steps) if steps else 0.0
+    tall = median(one.height for one in column)
+    usual = min(median(steps), WIDEST_LEADING * tall) if steps else 0.0
     gaps = [False, *(step > NEW_PARAGRAPH * usual for step in steps)]
     return [
         PrintedLine(tuple(one.which for one in sorted(row, key=lambda strip: strip.left)), gap)

@@ -6,6 +6,8 @@ doubtful figure is tried by itself, and those that settle the matter are told.
 
 from __future__ import annotations
 
+import itertools
+import time
 from collections.abc import Sequence
 from dataclasses import dataclass
 
@@ -16,6 +18,8 @@ from lastlook.scan.scanned import Scanned
 
 MOST_TRIED = 24
 """Readings of the whole leaflet that the proof may take; one takes some tenths of a second."""
+MOST_SECONDS = 10.0
+"""What is not tried by then is left to `lastlook read`."""
 DOES_NOT = "does not add up"
 
 
@@ -31,7 +35,9 @@ def settle(scanned: Scanned) -> tuple[Finding, ...]:
     """Return what the proof of the counts says of the doubtful figures."""
     if not scanned.doubtful or not _troubles(scanned.text):
         return ()
-    found = [one for one in _tries(scanned.doubtful) if not _troubles(_with(scanned.text, one))]
+    end = time.monotonic() + MOST_SECONDS
+    tries = itertools.takewhile(lambda _: time.monotonic() < end, _tries(scanned.doubtful))
+    found = [one for one in tries if not _troubles(_with(scanned.text, one))]
     source = SourceText(scanned.text)
     return tuple(_misread(one, source, scanned, len(found)) for one in found)
 
