@@ -10,7 +10,7 @@ from dataclasses import dataclass, replace
 
 from lastlook import knit, lay, outfit, stock
 from lastlook.outfit import Step
-from lastlook.piece import Meets
+from lastlook.piece import EdgeName, Meets, Seam
 from lastlook.quantity import Gauge, Missing, Units, write_length, write_weight
 from lastlook.sheet.booklet import Knitting, ToKnit, booklet
 from lastlook.sheet.cutting import Cutting, cutting
@@ -33,6 +33,8 @@ from lastlook.sheet.svg import svg
 from lastlook.sheet.tiles import Pattern, tiles
 
 TENTH = 0.1
+SEAM_ORDER = (("shoulder",), ("raglan", "armhole", "cap"), ("underarm",), ("side", "seam"))
+"""Order of seams (common practice, no source)."""
 MEETS = {
     Meets.EXACTLY: "as it should be",
     Meets.BY_EASING: "eased in",
@@ -167,14 +169,24 @@ def _levels(derived: outfit.Derived, one: outfit.Knitted, manner: Manner) -> lis
 
 
 def _seams(one: outfit.Knitted) -> list[str]:
-    """Return the seams to sew, each with both lengths."""
+    """Return the seams to sew in the order of making up, each with both lengths."""
     said = []
-    for seam in one.seams:
+    for seam in sorted(one.seams, key=_turn):
         unit = seam.mate.unit.value
         a, b = f"{seam.a_length:g}", f"{seam.b_length:g}"
         how = f"{a} {unit} on either side" if a == b else f"{a} to {b} {unit}, {MEETS[seam.meets]}"
-        said.append(f"Join {seam.mate.a} to {seam.mate.b}: {how}.")
+        said.append(f"Join {_edge(seam.mate.a)} to {_edge(seam.mate.b)}: {how}.")
     return said
+
+
+def _turn(seam: Seam) -> int:
+    """Return when a seam's turn comes: shoulders, sleeves into the body, underarms, then the long seams."""
+    name = f"{seam.mate.a.edge} {seam.mate.b.edge}".lower()
+    return next((spot for spot, words in enumerate(SEAM_ORDER) if any(word in name for word in words)), 99)
+
+
+def _edge(name: EdgeName) -> str:
+    return f"the {name.edge} of {name.piece}"
 
 
 def _pairs(plan: Knitting, name: str, manner: Manner) -> list[tuple[str, bytes]]:
