@@ -299,7 +299,8 @@ FULL_WORDS = frozenset({"row", "end", "rib", "top", "tie", "cap", "toe", "all", 
 
 def _spelt_out(one: Lexeme) -> bool:
     """Whether the word is written in full, so that a stop after it ends a sentence."""
-    if one.canon in NEVER_SPELT_OUT or not one.canon[:1].isalpha():
+    stitch = one.canon in {"skp", "skpo", "ssk", "ssp", "kfb"} or any(sign.isdigit() for sign in one.canon)
+    if stitch or one.canon in NEVER_SPELT_OUT or not one.canon[:1].isalpha():
         return False
     long = one.end - one.start
     return one.canon in FULL_WORDS or (long > 3 and (one.canon, long) not in SHORT_FORMS)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 from lastlook.leaflet.instruction import ONE, Printed, Step
@@ -37,7 +38,7 @@ def _bracketed(cursor: Cursor) -> Printed | None:
 
 def _said(cursor: Cursor) -> Printed | None:
     match = cursor.take(
-        r"(?:and |when |until )?(?:there (?:(?:should|still|only|will|must|are|is|be|ought to|now|having) ?)+|you (?:(?:should|will|must|ought to|now|having|have|to) ?)+|(?:this )?(?:leave|leaves|giving|gives|makes|making|which leaves|having)(?: (?:you|now))?) ?"
+        r"(?:and |when |until )?(?:there (?:(?:should|still|only|will|must|are|is|be|ought to|now|having) ?)+|you (?:(?:should|will|must|ought to|now|having|have|to) ?)+|(?:this |which |that )?(?:leave|leaves|giving|gives|makes|making|having)(?: (?:you|now))?) ?"
         r"(?P<n>{N})(?: (?P<w>st|row|rnd|loops|sc|patt))?" + AFTER + r"(?=(?: [,;.()]| and|--| --|$))"
     )  # fmt: skip
     if match is not None and cursor.see(r",? ?(?:and )?{N}(?: st)? on <\d>th"):
@@ -47,7 +48,8 @@ def _said(cursor: Cursor) -> Printed | None:
             r"when (?P<n>{N}) st (?:(?:should|will|must|ought to|are|be) ?)*{LEFT}?(?: (?:on needle|in-all))?(?=(?: [,;.()]| --|$))"
         )
         return Printed(figure(left) or ONE) if left else None
-    if match["w"] is None and not any(word in match.group() for word in ("needle", "left", "rem", "in-all")):
+    told = re.match(r"(?:and |when |until )?(?:this |which |that )?(?:leave|giv|mak)", match.group())
+    if match["w"] is None and not told and not any(word in match.group() for word in ("needle", "left", "rem", "in-all")):
         return None
     return _of(match.group(), Printed(figure(match) or ONE))
 
@@ -60,7 +62,7 @@ def _dashed(cursor: Cursor, before: list[Step]) -> Printed | None:
 
 
 def _of(text: str, found: Printed) -> Printed:
-    if " row" in text or " rnd" in text:
+    if re.match(r"[^<]*<[^>]*> (?:row|rnd)", text):
         return replace(found, of="rows")
     if "dec" in text or "inc" in text.replace("inch", "") or "bo" in text.split():
         return replace(found, of="difference")

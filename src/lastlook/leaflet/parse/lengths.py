@@ -62,7 +62,10 @@ def _open(cursor: Cursor) -> Goal | None:
     ) or cursor.take(
         r"until (?:band|border|strip|it|piece|edging|work|collar)(?: ,? ?(?:when )?(?:stretched|st slightly|slightly stretched)(?: ,)?)? (?:fits?|is long enough|will (?:fit|reach|go)|reaches|is sufficient)(?: (?!end |and bo|bo )[a-z]+){0,14}"
     )
-    return Goal(like="?", optional=True) if match else None
+    if match is None:
+        parts = cursor.take(r"until (?:there are|you having(?: made)?) (?P<n>{N}) (?:points?|scallops?|patt|rep|wedges?|squares?|holes?|stripes?|repeats?)(?: in-all)?")
+        return Goal(times=_n(parts), count="in all") if parts else None
+    return Goal(like="?", optional=True)
 
 
 def _length(cursor: Cursor) -> Goal | None:

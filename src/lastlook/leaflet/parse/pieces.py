@@ -152,17 +152,19 @@ def _apart(cursor: Cursor) -> Step | None:
 
 def _buttonholes(cursor: Cursor) -> Step | None:
     match = cursor.take(
-        r"(?:and )?(?:sametime )?,? ?(?:work|make|making|with|having|forming)(?: (?:more|<1>|first|a))? (?:(?P<n>{N}) )?(?:more )?buttonhole(?: (?:on|in|at|every|evenly|spaced))*"
+        r"(?:and )?(?:sametime )?,? ?(?:work|make|making|with|having|forming|use)(?: (?:more|<1>|first|further|foll))* (?:(?P<n>{N}) )?(?:more )?buttonhole(?: in (?:[a-z]+ ){1,3}border)?(?: (?:on|in|at|every|evenly|spaced|asbefore))*"
     )
     if match is None:
         return None
-    first = cursor.take(r"(?P<f>{N})th row(?: from (?:\w+ ?){1,3}?)?(?= and| ,)")
-    every = cursor.take(r"(?:,|and)? ?(?:on |in )?(?:every )(?:foll )?(?P<e>{N})(?:th)? row")
+    first = cursor.take(r"(?:[,:] ?)*(?:<1>th (?:<1> )?(?:on|in) )?(?P<f>{N})th row(?: from (?:\w+ ?){1,3}?)?(?= and| ,)")
+    every = cursor.take(
+        r"(?:,|and)? ?(?:(?:others?|alt|rem|rest|foll) )?(?:on |in )?(?:every )?(?:foll )?(?P<e>{N})(?:th)? row(?: (?:thereafter|after that|from <1>th buttonhole))*"
+    ) or cursor.take(r"(?P<e>(?!x)x)?{N} {L}(?: apart)?")
     total = cursor.take(
-        r"until (?P<n>{N}) buttonhole(?: in-all)?(?: (?:having|have|been|are|were|in-all|is))*(?: (?:make|made|work|complete|completed|in-all))*"
+        r"until (?:there are )?(?P<n>{N}) buttonhole(?: in-all)?(?: (?:having|have|been|are|were|in-all|is))*(?: (?:make|made|work|complete|completed|in-all))*"
     )
     n = figure(total) if total else (figure(match) if match["n"] else None)
-    return Buttonholes(n, figure(first, "f") if first else None, figure(every, "e") if every else None)
+    return Buttonholes(n, figure(first, "f") if first else None, figure(every, "e") if every and every["e"] else None)
 
 
 def _marker(cursor: Cursor) -> Step | None:

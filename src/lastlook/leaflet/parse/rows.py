@@ -161,8 +161,20 @@ def _numbered_list(text: str) -> tuple[int, ...]:
     return tuple(numbers)
 
 
+def _rep_them(cursor: Cursor, before: list[Step]) -> Step | None:
+    """'These 12 rows form one wedge. Repeat them 9 times more.'"""
+    since = cursor.pos
+    if not cursor.take(r"(?:and )?rep (?:them|these|it|whole)(?= <[^>]*> (?:x|more))"):
+        return None
+    told = next((step for step in reversed(before[-4:]) if isinstance(step, RepeatRows) and step.pattern), None)
+    return _how_often(cursor, RepeatRows(told.last if told else None, rows=told.rows if told else ()), since)
+
+
 def repeats(cursor: Cursor, before: list[Step]) -> Step | None:
     """Read 'repeat last 2 rows until 30 remain', 'repeat these 8 rows for pattern', 'work the 2 raglan rows of back'."""
+    them = _rep_them(cursor, before)
+    if them is not None:
+        return them
     since = cursor.pos
     match = cursor.take(
         r"(?:and )?(?:cont (?:to )?)?(?:work )?(?:rep|cont rep|work|alt|cont)(?: (?:in|to|by|of))?(?: (?:this|these|those|them|last|foll|above|<1>th|first|previous|both|all|same|rep))* (?:(?P<n>{N}) )?(?:(?:raglan|patt|dec|inc|shape|last|rib|lace|cable) )*(?P<w>row|rnd)(?! (?:<[^>]*>(?! (?:more )?x)|of (?:back|front)))"

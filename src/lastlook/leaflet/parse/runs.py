@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, field, replace
 
-from lastlook.leaflet.instruction import Figure, Group, Item, Run, Taken, Work
+from lastlook.leaflet.instruction import Figure, Group, Held, Item, Run, Taken, Work
 from lastlook.leaflet.parse.cursor import Cursor, figure
 from lastlook.leaflet.parse.stitches import stitch
 
@@ -14,6 +14,16 @@ BETWEEN = r"(?:,|;|and|\.|--|:|-)"
 REACH = (
     r"(?:(?:across|around|all around|all rnd|all along|rnd|all across|to end|until end|over all st|to last st)"
     r"(?: (?:of )?(?:row|rnd|needle|all st|st|work|each row))*|for entire row|for (?:rest|rem|length) of row|entire row)"
+)
+
+
+HELD_NOW = (
+    r"(?:,|;)? ?(?:and )?(?:sl|place|leave|put) (?:these|those|them)(?: st)? on(?:to)? (?:st )?hold"
+    r"(?: for (?:left |right )?(?:back|front|sleeve|neck|thumb|left|right)(?= ?[ ,;.:]))?"
+)
+FOR_WHAT = (
+    r"for (?:(?:left|right|<1>th|<2>th|alt|<1>|center) )?(?:back|front|sleeve|shoulder|underarm|thumb|instep|heel|yoke|band|border|neck)"
+    r"(?: of neck| edge)?(?=[ ,;.:])"
 )
 
 
@@ -77,10 +87,16 @@ def _one(cursor: Cursor, found: _Open, depth: int) -> bool:
             return False
         found.items.append(group)
         return True
+    if found.items and cursor.take(HELD_NOW):
+        last = found.items[-1]
+        if isinstance(last, Work) and last.n is not None and not last.reach:
+            found.items[-1] = Held(last.n, span=last.span)
+        return True
     item = _picked_more(cursor, found) or stitch(cursor)
     if item is None:
         return False
     found.items.append(_times(cursor, item))
+    cursor.take(FOR_WHAT)
     return True
 
 
@@ -89,8 +105,10 @@ def _picked_more(cursor: Cursor, found: _Open) -> Item | None:
     if not found.items or not isinstance(found.items[-1], Taken):
         return None
     since = cursor.pos
-    match = cursor.take(r"(?P<n>{N})(?: st)? (?P<w>(?:along|across|down|up|round|around|at|on|over|from|to)(?: (?!and |pu |k )[a-z-]+| <\d>th){1,7})(?= [,;.(]| and| --|$)")
+    cursor.take(r"\( (?:mark|place marker)[^()]*\)(?: ,)?(?: and)?")
+    match = cursor.take(r"(?:and )?(?P<n>{N})(?: st)? (?P<w>(?:along|across|down|up|rnd|around|at|on|over|from|to|in)(?: (?!and |pu |k )[a-z-]+| <\d>th){1,7})(?= [,;.(]| and| --|$)")
     if match is None:
+        cursor.pos = since
         return None
     return Taken(figure(match), match["w"], "from" not in match["w"] and "hold" not in match["w"], span=cursor.span(since))
 

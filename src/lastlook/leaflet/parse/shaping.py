@@ -15,14 +15,14 @@ TWO = Figure((2.0,))
 ACT = r"(?:and )?(?:at |on |keeping (?:\w+ ?){1,4}, )?(?:cont |still |cont work |work even |keep |cont use )?(?:in patt )?(?:to )?(?:shape (?P<sp>neck|armhole|front|raglan|shoulder|side)(?: (?:edge|slope))? by )?(?P<act>dec|inc|narrow|widen|(?:(?:k|p|take|work) <2> (?:st )?tog(?: tbl)?|k2tog|p2tog|skp|ssk|skpo)(?= (?:(?:at|on|in) )?(?:the )?(?:inside|within|each|both|every|beg|end|neck|armhole|front)\b(?! of row)))(?: (?:(?P<n>{N})(?! (?:row|rnd|x))|st|again))?(?: st| in-all)*"
 EDGES: tuple[tuple[str, str], ...] = (
     (r"(?:at|in|on) (?:beg|end) of (?:each|every) needle", "needles"),
-    (r"(?:at |on |in )?(?:each|both) (?:end|side|edge)(?! of (?:each |every )?(?:marker|center|seam|instep))(?: of)?(?: (?:needle|work|piece))?(?: edge)?", "both"),
+    (r"(?:at |on |in )?(?:each|both) (?:end|side|edge)(?! of (?:each |every )?(?:marker|marked|center|seam|instep))(?: of)?(?: (?:needle|work|piece))?(?: edge)?", "both"),
     (r"(?:at |in )?(?:the )?beg and (?:at )?(?:the )?end(?: of(?! (?:next|every|each|this|foll|<|alt|rs))(?: needle| row)?)?", "both"),
     (r"(?:at |on )?(?:each|both|every) (?P<e>neck|front|center|armhole|side|raglan|shoulder|inner|outer|sleeve|underarm) edge", "named"),
     (r"(?:at |on |along )?(?:the )?(?P<e>neck|center front|front|center|armhole|side|raglan|same|this|that|shoulder|inner|outer|alt|sleeve|underarm|toe|heel|shaped|lower|cuff|opposite|seam|right|left|back)(?: (?:side|or))?(?: (?:front|neck|armhole|side))? edge(?: (?:in same way|only))?", "named"),
     (r"(?:at |on )(?:the )?(?P<e>neck|front|armhole|side|raglan|underarm)(?: side| seam)?(?= [,;.]| every| on| next| in)", "named"),
     (r"(?:at|in) (?:the )?(?P<e>beg|end)(?: of (?:needle|row))?(?! (?:of )?(?:next|every|each|foll|<|this|rs|alt))", "named"),
     (r"(?:at|in) (?:the )?(?P<e>beg|end) of(?= (?:next|every|each|foll|<|this|rs|alt))", "named"),
-    (r"(?:(?:before|after) and (?:before|after)|(?:on |at )?(?:each|both) side of|before and after) (?:each |every |the |<\d> )?(?:marker|center|seam)(?: st| <\d> st| <\d>)?", "places"),
+    (r"(?:(?:before|after) and (?:before|after)|(?:on |at )?(?:each|both) side of|before and after) (?:each |every |the |<\d> )?(?:marker|marked|center|seam)(?: st| <\d> st| <\d>)?", "places"),
     (r"(?:in |on )?(?:the )?center(?: of)?(?: (?:st|row|needle))?", "center"),
 )  # fmt: skip
 ROW = r"(?:(?:k|p|rs|ws|patt|inc|dec) )?(?:row|rnd)"

@@ -119,12 +119,12 @@ def _structure(cursor: Cursor, found: WorkOn) -> WorkOn | None:
             if ribbed:
                 return replace(found, structure=structure_name(ribbed, name), run=ribbed)
         if name in ("moss", "garter", "stockinette"):
-            cursor.take(r"\( (?:k|p|work)\b[^()]*\)")
+            cursor.take(r"(?:\. )?\( (?:k|p|work)\b[^()]*\)")
         if name == "rib":
             cursor.take(r"of \w+ ")
         return replace(found, structure=name)
     if cursor.take(
-        r"(?:in |of |with |use )(?:(?:rnd|row) (?:of|in) )?(?:rib (?:of )?)?(?=k\b|p\b|\(|{N} k\b|{N} p\b|\*)|(?=(?:k|p) <\d+> ,? ?(?:and )?(?:k|p) <\d+> (?:in )?rib)"
+        r"(?:in |of |with |use )(?:(?:rnd|row) (?:of|in) )?(?:rib (?:of )?)?(?=k\b|p\b|\(|{N} k\b|{N} p\b|\*)|(?=(?:k|p) <\d+> ,? ?(?:and )?(?:k|p) <\d+> (?:(?:in )?rib|for|until|around)\b)"
     ):
         ribbed = _ribbing(cursor)
         if ribbed:
