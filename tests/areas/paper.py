@@ -8,7 +8,6 @@ first cure.
 
 from __future__ import annotations
 
-import json
 import shlex
 from typing import Any
 
@@ -29,7 +28,7 @@ def answer(given: str, asked: str) -> str:
             drafted, more = _draft(words)
             said += more
         elif verb == "alter":
-            read = paper.read_alteration(_table(words))
+            read = paper.read_words(line.removeprefix("alter "))
             if isinstance(read, Finding):
                 said.append(read)
             else:
@@ -109,14 +108,6 @@ def _draft(words: list[str]) -> tuple[paper.Drafted, list[Finding]]:
     return paper.draft(words[0], given.measures, given.options, given.easing), list(given.findings)
 
 
-def _table(words: list[str]) -> dict[str, Any]:
-    table: dict[str, Any] = {"kind": words[0]}
-    for word in words[1:]:
-        key, value = word.split("=", 1)
-        table[key] = json.loads(value) if value[:1] == "[" or key in ("dart", "on") else value
-    return table
-
-
 def _cured(drafted: paper.Drafted, found: list[Finding]) -> str:
     cures = [cure for one in found for cure in one.cures][:1]
     made = [
@@ -128,5 +119,5 @@ def _cured(drafted: paper.Drafted, found: list[Finding]) -> str:
     after = paper.alter(drafted, [one for one in made if not isinstance(one, Finding)])
     lines = [cure.say for cure in cures]
     for seam in after.seams:
-        lines.append(f"{seam.mate.a} and {seam.mate.b}: {seam.meets.value}, {seam.difference:.1f} mm apart")
+        lines.append(f"{seam.mate.a} and {seam.mate.b}: {seam.meets.value}, {abs(seam.difference):.1f} mm apart")
     return "\n".join(lines)

@@ -23,6 +23,8 @@ def add(parser: argparse.ArgumentParser) -> None:
     for name, word in paper.WORDS.items():
         parser.add_argument(f"--{name}", metavar=word.sort.name, help=word.say.replace("%", "%%"))
     parser.add_argument("--cloth", default="", metavar="FIBRE", help="fibre of the cloth: wool, cotton, ...")
+    parts = "; ".join(f"{name}: {say}" for name, say in paper.PARTS.items())
+    parser.add_argument("--with", dest="parts", default="", metavar="PARTS", help=f"more pieces, with commas: {parts}")
     parser.add_argument("--units", choices=[one.value for one in Units], help="unit of lengths that name none")
     parser.add_argument("--out", type=Path, metavar="DIR", help="folder to write one true-size SVG a piece into")
     parser.add_argument("--json", action="store_true", help="answer in JSON")
@@ -34,12 +36,14 @@ def run(args: argparse.Namespace) -> int:
     given = paper.read_given(said, Units(args.units) if args.units else None, args.cloth)
     if given.findings:
         return _say(paper.Drafted(args.kind, (), findings=given.findings), {}, args.json)
-    drafted = paper.trued(paper.draft(args.kind, given.measures, given.options, given.easing))
-    files = _write(drafted, args.out) if args.out and drafted.pieces else {}
+    options = {**given.options, **{part.strip(): 1.0 for part in args.parts.split(",") if part.strip()}}
+    drafted = paper.trued(paper.draft(args.kind, given.measures, options, given.easing))
+    files = write_pieces(drafted, args.out) if args.out and drafted.pieces else {}
     return _say(drafted, files, args.json)
 
 
-def _write(drafted: paper.Drafted, folder: Path) -> dict[str, str]:
+def write_pieces(drafted: paper.Drafted, folder: Path) -> dict[str, str]:
+    """Write one SVG a piece, and return the file of each."""
     folder.mkdir(parents=True, exist_ok=True)
     files = {}
     for piece in drafted.pieces:

@@ -13,8 +13,8 @@ from lastlook.finding import Finding
 from lastlook.paper import girth
 from lastlook.paper.easing import UNKNOWN, Easing
 from lastlook.paper.paper_piece import PaperPiece
-from lastlook.paper.seams import Fullness, Join, length_mm, mate_of, walk_all
-from lastlook.piece import Mate, Seam
+from lastlook.paper.seams import Join, mate_of, walk_all
+from lastlook.piece import Mate, Meets, Seam
 
 
 @dataclass(frozen=True)
@@ -37,10 +37,11 @@ class Drafted:
 
     @cached_property
     def girths_mm(self) -> dict[str, float | None]:
-        """Return the assembled girth at waist, high hip, hip, knee and hem; a gathered waist is its band's."""
+        """Return the assembled girth at waist, high hip, hip, knee and hem; a waist that is drawn in is its band's."""
         found = girth.girths(self.pieces)
-        band = next((join for join in self.joins if join.fullness is Fullness.GATHERED), None)
-        found |= {"waist": length_mm(band.b, band, self.pieces)} if band else {}
+        for seam in self.seams:
+            if seam.mate.a.edge == "waist" and seam.meets in (Meets.ON_PURPOSE, Meets.BY_EASING):
+                found["waist"] = seam.b_length
         return {level: None if mm is None else mm - self.taken_mm.get(level, 0.0) for level, mm in found.items()}
 
     @cached_property

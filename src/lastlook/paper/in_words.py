@@ -6,7 +6,7 @@ from collections.abc import Mapping
 
 from lastlook.paper.drafted import Drafted
 from lastlook.paper.paper_piece import PaperPiece
-from lastlook.paper.tenths import tenths
+from lastlook.paper.tenths import signed, tenths
 from lastlook.piece import Seam
 
 
@@ -40,5 +40,5 @@ def _seam(seam: Seam) -> str:
     how = {"exactly": "meet", "by easing": "meet by easing", "on purpose": "differ on purpose", "no": "do not meet"}
     return (
         f"{seam.mate.a} {tenths(seam.a_length)} mm and {seam.mate.b} {tenths(seam.b_length)} mm "
-        f"{how[seam.meets.value]} ({seam.difference:+.1f} mm)"
+        f"{how[seam.meets.value]} ({signed(seam.difference)} mm)"
     )

@@ -12,3 +12,13 @@ def tenths(mm: float) -> str:
     """
     text = f"{abs(mm) + NUDGE_MM:.1f}"
     return f"-{text}" if mm < 0 and float(text) else text
+
+
+def signed(mm: float) -> str:
+    """Return millimetres to a tenth with their sign; nothing has none.
+
+    >>> signed(3.81), signed(-0.01)
+    ('+3.8', '0.0')
+    """
+    text = tenths(mm)
+    return text if mm < 0 or not float(text) else f"+{text}"

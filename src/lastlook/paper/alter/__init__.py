@@ -8,7 +8,7 @@ from lastlook.paper.alter.flare import Flare
 from lastlook.paper.alter.fold import Refold, Unfold
 from lastlook.paper.alter.length import Lengthen
 from lastlook.paper.alter.spread import Spread
-from lastlook.paper.alter.text import ALTERATIONS, read_alteration, write_alteration
+from lastlook.paper.alter.text import ALTERATIONS, read_alteration, read_words, write_alteration
 from lastlook.paper.alter.waist_edge import FullAbdomen, FullSeat, HighHip, RaiseWaist, SwayBack, TiltWaist
 from lastlook.paper.alter.width import BandLength, Widen
 
@@ -38,5 +38,6 @@ __all__ = [
     "Widen",
     "alter",
     "read_alteration",
+    "read_words",
     "write_alteration",
 ]

@@ -9,6 +9,7 @@ from typing import Protocol
 
 from lastlook.finding import Certainty, Finding, Where
 from lastlook.paper.paper_piece import PaperPiece
+from lastlook.paper.tenths import tenths
 
 ALL = "all"
 """In place of a piece's name: every piece that goes round the body."""
@@ -73,6 +74,6 @@ def mm(value: float) -> str:
     """Return millimetres without needless digits.
 
     >>> mm(8.0), mm(7.25)
-    ('8 mm', '7.2 mm')
+    ('8 mm', '7.3 mm')
     """
-    return f"{value:.1f}".removesuffix(".0") + " mm"
+    return tenths(value).removesuffix(".0") + " mm"

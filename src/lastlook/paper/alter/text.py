@@ -5,6 +5,8 @@ Amounts may also be written as a maker writes a length: `by = "2 cm"` in place o
 
 from __future__ import annotations
 
+import json
+import shlex
 from collections.abc import Mapping
 from dataclasses import MISSING, fields
 from typing import Any
@@ -94,6 +96,37 @@ def read_alteration(table: Mapping[str, Any], fact: str | None = None) -> Altera
         values["by_mm"] = -values["by_mm"]
     alteration: Alteration = made(**values)
     return alteration
+
+
+def read_words(text: str) -> Alteration | Finding:
+    """Return the alteration that a line says, as in `widen piece=Front by=8mm at=waist`."""
+    try:
+        word, *rest = shlex.split(text)
+    except ValueError:
+        word, rest = "", []
+    table: dict[str, Any] = {"kind": word}
+    for one in rest:
+        key, equals, value = one.partition("=")
+        if not equals:
+            return _unread(
+                f"“{one}” says nothing of “{word}”.", "Every word after the kind is key=value.", "Write by=8mm.", None
+            )
+        table[key] = _typed(key, value)
+    return read_alteration(table)
+
+
+def _typed(key: str, value: str) -> Any:
+    """Return a written value as the document would hold it: a number of a dart, a switch, a place, or words."""
+    if key == "dart" and value.isdigit():
+        return int(value)
+    if key == "on" and value in ("true", "false"):
+        return value == "true"
+    if value.startswith("["):
+        try:
+            return json.loads(value)
+        except ValueError:
+            return value
+    return value
 
 
 def _value(name: str, value: Any) -> Any:

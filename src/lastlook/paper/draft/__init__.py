@@ -2,5 +2,6 @@
 
 from lastlook.paper.draft.draft import KINDS, draft
 from lastlook.paper.draft.given import WORDS, Given, read_given
+from lastlook.paper.draft.parts import PARTS
 
-__all__ = ["KINDS", "WORDS", "Given", "draft", "read_given"]
+__all__ = ["KINDS", "PARTS", "WORDS", "Given", "draft", "read_given"]

@@ -5,12 +5,13 @@ from __future__ import annotations
 from dataclasses import replace
 
 from lastlook.finding import Finding
+from lastlook.paper.alter import Alteration, alter, read_alteration
 from lastlook.paper.drafted import Drafted
 from lastlook.paper.truing.cure import Remedy
 from lastlook.paper.truing.seams import edit, open_seams
 from lastlook.paper.truing.shape import shape_findings
 
-__all__ = ["Remedy", "edit", "true", "trued"]
+__all__ = ["Remedy", "closed", "edit", "true", "trued"]
 
 
 def true(drafted: Drafted, facts: str = "") -> tuple[Finding, ...]:
@@ -21,3 +22,21 @@ def true(drafted: Drafted, facts: str = "") -> tuple[Finding, ...]:
 def trued(drafted: Drafted) -> Drafted:
     """Return the set with what truing has to say among its findings."""
     return replace(drafted, findings=(*drafted.findings, *true(drafted)))
+
+
+def closed(drafted: Drafted) -> tuple[tuple[Alteration, ...], Drafted]:
+    """Return the first alterations offered for every open seam, and the set with them made."""
+    steps: list[Alteration] = []
+    for _ in range(MOST_ROUNDS):
+        cures = [found.cures[0] for found in true(drafted) if found.cures]
+        if not cures:
+            break
+        read = [read_alteration(dict(one.value)) for one in cures[0].edits if isinstance(one.value, tuple)]
+        made = [one for one in read if not isinstance(one, Finding)]
+        steps += made
+        drafted = alter(drafted, made)
+    return tuple(steps), drafted
+
+
+MOST_ROUNDS = 6
+"""A skirt has few seams that can stand open; each round closes one."""
