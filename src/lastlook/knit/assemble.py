@@ -49,12 +49,16 @@ def plan(leaflet: Leaflet) -> Plan:
         open_ = []
 
     for part in leaflet.parts:
-        if part.kind == "pattern" and not _casts_on(part.steps):
+        if part.kind == "pattern" and open_ and _goes_on(open_, part):
+            open_ += part.steps
+        elif part.kind == "pattern" and not _casts_on(part.steps):
             _pattern(out, part)
         elif part.kind == "finishing":
             end()
             name = ""
             _finishing(out, part)
+        elif part.kind == "piece" and open_ and _widens(open_, part):
+            open_ += part.steps
         elif part.kind == "section" and open_ and not _restarts(open_, part):
             open_ += [say.Section(_section(part.name), span=part.span), *part.steps]
             out.told.add(part.span)
@@ -75,6 +79,20 @@ def _moves(steps: Iterable[Step]) -> bool:
 
 def _casts_on(steps: Iterable[Step]) -> bool:
     return any(isinstance(step, say.CastOn) and step.rows is None and step.until is None for step in steps)
+
+
+def _goes_on(open_: list[Step], part: Part) -> bool:
+    """Whether a pattern is worked where it stands, in a piece that is under way: it says how often."""
+    under_way = _casts_on(open_) and not any(isinstance(step, say.Finish) for step in open_)
+    return under_way and any(isinstance(step, say.RepeatRows) and step.goal != say.Goal() for step in part.steps)
+
+
+def _widens(open_: list[Step], part: Part) -> bool:
+    """Whether a 'piece' only widens the one under way: it casts on at the ends of rows."""
+    if any(isinstance(step, say.Finish) for step in open_) or not _casts_on(open_):
+        return False
+    first = next((step for step in part.steps if not isinstance(step, say.Nothing)), None)
+    return isinstance(first, say.CastOn) and (first.rows is not None or first.until is not None)
 
 
 def _restarts(open_: list[Step], part: Part) -> bool:

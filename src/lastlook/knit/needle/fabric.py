@@ -115,7 +115,8 @@ def check_on(hands: Hands, figure: say.Figure, span: Span) -> None:
     """Compare 'work on 50 sts' with what there is."""
     from lastlook.knit.needle.counting import compare
 
-    compare(hands, span, hands.at(figure), hands.live.n, "on")
+    if hands.at(figure) > 2:
+        compare(hands, span, hands.at(figure), hands.live.n, "on")
 
 
 def rows_to(hands: Hands, goal: Goal, ending: Ending, span: Span) -> int:

@@ -61,6 +61,10 @@ def edges(hands: Hands, word: str) -> list[str]:
 def check_edge(hands: Hands, edge: str, n: int, span: Span) -> None:
     """A neck is bound off at the neck edge; where it falls at the side the front is not mirrored."""
     live = hands.live
+    begun = hands.sections.get("neck", 0)
+    shaped = any(event.edge == live.inner for row in live.rows if row.number >= begun for event in row.events)
+    if len(hands.parts) > 1 or shaped:
+        return
     if hands.section == "neck" and live.inner and edge in ("left", "right") and edge != live.inner and n > 1:
         known = any(one.kind == "wrong-edge" for one in hands.troubles)
         if not known and not hands.mirrored:
@@ -267,6 +271,13 @@ def resume(hands: Hands, step: Step) -> None:
     if live.behind > 0:
         split_rest(hands, None, step.span)
         live = hands.live
+    if len(hands.lives) > 1 and n is not None and any(one.n == n for one in hands.lives):
+        group = [one for one in hands.lives if one.n == n]
+        mine = group[-1] if " last " in f" {hands.words_of(step.span).lower()} " else group[0]
+        hands.held = [one for one in hands.lives if one is not mine]
+        hands.lives, hands.live = [mine], mine
+        compare(hands, step.span, n, mine.n, "on")
+        return
     if step.which == "first" or not hands.held:
         if n is not None:
             compare(hands, step.span, n, live.n, "on")

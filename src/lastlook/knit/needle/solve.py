@@ -140,7 +140,15 @@ def _work(item: Work, run: Run, spot: int, way: _Way) -> None:
     if item.reach:
         rest = item.rest.whole(way.size) if item.rest else 0
         if item.reach.startswith("marker"):
-            _to_marker(way, rest)
+            if way.marks:
+                _to_marker(way, rest)
+                return
+            rest = _after(run, spot, way.size, way.more)
+            count = max(0, way.n - way.out.used - rest)
+            way.out.used += count
+            way.out.gives += count
+            way.here += count
+            way.out.reached = True
             return
         if item.reach in ("end", "all"):
             rest = _after(run, spot, way.size, way.more)

@@ -11,6 +11,7 @@ from lastlook.knit.worked import Act, WorkedPiece, WorkedRow
 from lastlook.quantity import Gauge, Missing
 
 EDGINGS = ("rib", "garter")
+PLAIN = ("stockinette", "reverse stockinette")
 
 
 def write_altered(title: str, pieces: Sequence[WorkedPiece], gauge: Gauge, size: str) -> str:
@@ -77,6 +78,8 @@ def _run(rows: Sequence[WorkedRow], spot: int) -> list[str]:
         plain = [row for row in rows if not row.shapings]
         lines = [edging_words(structure, len(plain))] if plain else []
         return lines + write_rows([row for row in rows if row.shapings])
+    if structure not in PLAIN and not any(row.shapings for row in rows):
+        return [f"Work in {structure} for {len(rows)} rows."]
     change = "Change to larger needles. " if spot else ""
     named = "stockinette st" if structure == "stockinette" else structure
     lead = f"{change}Work in {named} as follows:"

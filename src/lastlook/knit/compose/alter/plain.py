@@ -3,11 +3,15 @@ edge."""
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 from lastlook.knit.worked import Act, Shaping, WorkedPiece, WorkedRow
 
 STOCKINETTE = frozenset({"", "plain", "purl", "knit", "stocking", "stocking stitch", "stockinette st"})
+PATTERN = "pattern as printed"
+PATTERNED = re.compile(r"\b(yo|y o|o|yarn over|over|w\.?l|wool forward|cable|twist|bobble|popcorn)\b|repeat from")
+"""Words of a row that is neither plain nor purl."""
 NARROW = 24
 """On so few stitches a decrease in the middle is one at the edge that it leans along."""
 
@@ -17,6 +21,10 @@ def plain(piece: WorkedPiece) -> WorkedPiece:
     rows: list[WorkedRow] = []
     for spot, row in enumerate(piece.rows):
         name = "stockinette" if row.structure.lower() in STOCKINETTE else row.structure
+        if name == "stockinette" and PATTERNED.search(row.words.lower()):
+            name = PATTERN
+        elif name == "stockinette" and not row.shapings and rows and rows[-1].structure == PATTERN:
+            name = PATTERN
         if spot == 0 and any(one.act is Act.PICK_UP for one in row.shapings) and len(piece.rows) > 1:
             name = piece.rows[1].structure
         rows.append(replace(row, structure=name, shapings=_shapings(row)))
