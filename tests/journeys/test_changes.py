@@ -63,3 +63,15 @@ def test_screens_work_without_scripts(serve: Callable[..., Served], page: Page) 
     assert 'hip_girth = "38 in"' in (served.document().text("outfit.toml") or "")
     assert plain.url == served.url("/wearer")
     context.close()
+
+
+def test_a_swatch_is_counted_and_the_fit_becomes_known(serve: Callable[..., Served], page: Page) -> None:
+    served = serve(harbour())
+    page.goto(served.url("/cupboard"))
+    expect(page.locator(".strip")).to_contain_text("Fits? not known yet")
+    for key, value in (("stitches", "36"), ("width", "6 in"), ("rows", "48"), ("height", "6 in"), ("washed", "yes")):
+        page.fill(f"#new-pullover-{key}", value)
+    page.locator("section", has=page.locator("#new-pullover-stitches")).get_by_role("button").click()
+    expect(page.locator(".strip")).not_to_contain_text("Fits? not known yet")
+    page.goto(served.url("/wearer"))
+    expect(page.locator("tr", has_text="Pullover at the bust")).to_be_visible()
