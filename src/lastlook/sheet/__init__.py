@@ -21,7 +21,6 @@ from lastlook.sheet.last_look import Look, last_look
 from lastlook.sheet.layout.page import Page, Paper, Sheet
 from lastlook.sheet.manner import English, Hand, Manner
 from lastlook.sheet.mark import Drawing
-from lastlook.sheet.outfit_sheets import Printed, gauge_words, manner_of, sheets_of
 from lastlook.sheet.pair import Pair, pair
 from lastlook.sheet.pdf import pdf
 from lastlook.sheet.record import Came, Material, Record, record
@@ -29,6 +28,7 @@ from lastlook.sheet.schedule import Schedule, Task, schedule
 from lastlook.sheet.svg import page_svg, svg
 from lastlook.sheet.tiles import Pattern, tiles
 from lastlook.sheet.type import FONTS
+from lastlook.sheet.whole import Printed, gauge_words, manner_of, sheets_of
 
 __all__ = [
     "FONTS",

@@ -38,6 +38,7 @@ from lastlook.sheet.mark import Align, Drawing, Face, Group, Style, Words, shift
 SCALES = (1 / 4, 1 / 5, 1 / 6, 1 / 8, 1 / 10, 1 / 12, 1 / 15, 1 / 20)
 LARGEST_MM = (92.0, 100.0)
 """A piece's drawing is at most so wide and so high."""
+SIDES = "Left and right are those of each piece as it lies with its right side up."
 LEFT_HANDED = (
     "Left hand",
     "Work every row from left to right. The pieces come out mirrored, and their names and drawings here are "
@@ -176,6 +177,7 @@ def _making_up(knitting: Knitting, drawn: list[Knitted], room: float, manner: Ma
         mark = paragraph(str(number), 7, Style(11, Face.HEAD))
         steps.append(beside(((0.0, mark), (8.0, paragraph(manner.say(said), room - 8.0, BODY)))))
     together = len(steps) <= MOST_KEPT
+    told = paragraph(SIDES, room, SMALL) if any("left" in said.lower() for said in knitting.making_up) else space(0)
     looks = [
         block for look in knitting.looks if look.before is Step.SEW_UP for block in look_blocks(look, room, manner)
     ]
@@ -184,6 +186,7 @@ def _making_up(knitting: Knitting, drawn: list[Knitted], room: float, manner: Ma
         *looks,
         *_pinned(drawn, room, manner),
         title,
+        replace(told, kept=True),
         *(replace(step, kept=together) for step in steps[:-1]),
         steps[-1],
     ]
