@@ -65,23 +65,40 @@ def _named_first(front: str) -> tuple[str, ...]:
     if groups:
         people = re.findall(r"(?i)\b(ladies|women|misses|girls|men|boys)['’]?s?\b", front)
         kinds = list(dict.fromkeys(one.lower() for one in people))[:2]
-        named = {"ladies": "ladies'", "women": "women's", "misses": "misses'", "girls": "girls'", "men": "men's", "boys": "boys'"}
+        named = {
+            "ladies": "ladies'",
+            "women": "women's",
+            "misses": "misses'",
+            "girls": "girls'",
+            "men": "men's",
+            "boys": "boys'",
+        }
         first, second = (named.get(kind, kind) for kind in (kinds if len(kinds) == 2 else ("first", "second")))
         parts = [[one.lower() for one in re.findall(_SIZE_WORD, part, re.I)] for part in groups.groups()]
         return tuple([f"{first} {one}" for one in parts[0]] + [f"{second} {one}" for one in parts[1]])
-    changes = re.search(rf"(?is)for (?:the )?({_SIZE_WORD}) sizes?\b.{{0,24}}?changes for (.{{4,120}}?)\b(?:are|is|in)\b", front)
+    changes = re.search(
+        rf"(?is)for (?:the )?({_SIZE_WORD}) sizes?\b.{{0,24}}?changes for (.{{4,120}}?)\b(?:are|is|in)\b", front
+    )
     if changes:
         more = [one.lower() for one in re.findall(_SIZE_WORD, changes.group(2), re.I)]
         return (changes.group(1).lower(), *more) if more else ()
-    described = re.findall(rf"(?i)\b({_SIZE_WORD}|women's|men's|child's)\s*\([^()\n]{{2,30}}\)(?=\s*(?:,|;|and|\.))", front)
+    described = re.findall(
+        rf"(?i)\b({_SIZE_WORD}|women's|men's|child's)\s*\([^()\n]{{2,30}}\)(?=\s*(?:,|;|and|\.))", front
+    )
     if len(described) > 1 and len(set(described)) == len(described):
         return tuple(one.lower() for one in described)
     pair = re.search(rf"(?i)\b({_NAMES})\s*\(\s*({_NAMES})\s+in (?:parentheses|brackets)\)", front)
     if pair:
         return tuple(re.sub(r"(?i) size$", "", one).lower() for one in pair.groups())
-    ages = re.search(r"(?i)\b(\d+ (?:months?|mos\.?|years?|yrs?\.?))\s*\(\s*((?:\d+ (?:months?|mos\.?|years?|yrs?\.?)[\s,;-]*)+)\)", front)
+    ages = re.search(
+        r"(?i)\b(\d+ (?:months?|mos\.?|years?|yrs?\.?))\s*\(\s*((?:\d+ (?:months?|mos\.?|years?|yrs?\.?)[\s,;-]*)+)\)",
+        front,
+    )
     if ages:
-        return (ages.group(1), *(one.strip() for one in re.findall(r"(?i)\d+ (?:months?|mos\.?|years?|yrs?\.?)", ages.group(2))))
+        return (
+            ages.group(1),
+            *(one.strip() for one in re.findall(r"(?i)\d+ (?:months?|mos\.?|years?|yrs?\.?)", ages.group(2))),
+        )
     average = re.search(r"(?i)\b(average|small|medium)\s*\[\s*(large|medium)\s*\]", front)
     return tuple(one.lower() for one in average.groups()) if average else ()
 
@@ -122,10 +139,19 @@ def _after_word(front: str) -> tuple[str, ...]:
 
 
 def _bracketed_names(front: str) -> tuple[str, ...]:
-    match = re.search(r"(?i)\b(average|small|medium|women'?s|child'?s|first|small size)\s*[(\[]\s*([a-z' ,-]+?)\s*[)\]]", front)
+    match = re.search(
+        r"(?i)\b(average|small|medium|women'?s|child'?s|first|small size)\s*[(\[]\s*([a-z' ,-]+?)\s*[)\]]", front
+    )
     if match:
         more = [one.strip() for one in re.split(r",|-|\band\b", match.group(2)) if one.strip()]
-        if more and all(len(one) < 16 and re.fullmatch(r"(?i)(?:x-?)?(?:extra )?(?:small|medium|large|men'?s|adult|ladies'?|average|second|third)(?: size)?", one) for one in more):
+        if more and all(
+            len(one) < 16
+            and re.fullmatch(
+                r"(?i)(?:x-?)?(?:extra )?(?:small|medium|large|men'?s|adult|ladies'?|average|second|third)(?: size)?",
+                one,
+            )
+            for one in more
+        ):
             return tuple(one.lower() for one in (match.group(1), *more))
     return ()
 

@@ -100,7 +100,13 @@ def _part(text: str, head: Head, words: Vocabulary, sizes: int) -> list[Part]:
         return []
     if head.kind in ("section", "piece") and _is_crochet(text[head.body.start : head.body.end]):
         head = Head(head.name, "crochet", head.span, head.body, head.make)
-    if _is_crochet(text[head.body.start : head.body.end]) and head.kind in ("section", "piece", "other", "crochet", "finishing"):
+    if _is_crochet(text[head.body.start : head.body.end]) and head.kind in (
+        "section",
+        "piece",
+        "other",
+        "crochet",
+        "finishing",
+    ):
         head = replace(head, kind="crochet")
     if head.kind == "crochet":
         text = american(text, head.body)
@@ -137,7 +143,11 @@ def numbers(text: str, span: Span, sizes: int) -> list[tuple[Span, ...]]:
     out = []
     for one in lexemes:
         if one.canon.startswith("<"):
-            spots = [Span(token.start, token.end) for token in tokens(text, one.start, one.end) if token.sort in (Sort.NUMBER, Sort.ORDINAL)]
+            spots = [
+                Span(token.start, token.end)
+                for token in tokens(text, one.start, one.end)
+                if token.sort in (Sort.NUMBER, Sort.ORDINAL)
+            ]
             if spots:
                 out.append(tuple(spots))
     return out

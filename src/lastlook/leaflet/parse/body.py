@@ -67,7 +67,9 @@ def _one(cursor: Cursor, out: list[Step], fresh: bool) -> list[Step]:
 
 
 def _starts_label(cursor: Cursor) -> bool:
-    if cursor.see(r"(?:work )?(?:row|rnd) <\d+>(?: ?(?:,|and|to|thru|-|--) ?<\d+>)* (?:of (?:back|front|left front|sleeve)|<\d+> x|until)"):
+    if cursor.see(
+        r"(?:work )?(?:row|rnd) <\d+>(?: ?(?:,|and|to|thru|-|--) ?<\d+>)* (?:of (?:back|front|left front|sleeve)|<\d+> x|until)"
+    ):
         return False
     return bool(
         cursor.see(

@@ -11,7 +11,7 @@ from lastlook.leaflet.parse.cursor import Cursor, figure
 AFTER = (
     r"(?: (?:on (?:(?:each|<\d>th|heel|left|right|hand|all|your|spare|<\d>|your) )*needle(?: in-all)?|on (?:heel|instep|needle|hold|each side|each shoulder|each|each front)|"
     r"in-all|{LEFT}|now|for (?:each|both|all|every) (?:side|size|shoulder|front)s?|each side(?: of (?:\w+ ?){1,2})?|for (?:\w+ ?){1,3}?(?=[,;.)])|at end of (?:last |this )?row|altogether|total|"
-    r"each shoulder|dec|inc|in (?:each|row|rnd|this row)|having been dec|at top|on both sides|between (?:\w+ ?){1,3}(?=[,;.)])|on row|over|bo))*"
+    r"each shoulder|dec|inc|in (?:each|row|rnd|this row)|having been dec|at top|on both sides|between [a-z]+(?: [a-z]+){0,2}(?= [,;.)]|$)|on row|over|bo))*"
 )
 
 
@@ -49,7 +49,11 @@ def _said(cursor: Cursor) -> Printed | None:
         )
         return Printed(figure(left) or ONE) if left else None
     told = re.match(r"(?:and |when |until )?(?:this |which |that )?(?:leave|giv|mak)", match.group())
-    if match["w"] is None and not told and not any(word in match.group() for word in ("needle", "left", "rem", "in-all")):
+    if (
+        match["w"] is None
+        and not told
+        and not any(word in match.group() for word in ("needle", "left", "rem", "in-all"))
+    ):
         return None
     return _of(match.group(), Printed(figure(match) or ONE))
 
@@ -68,7 +72,7 @@ def _of(text: str, found: Printed) -> Printed:
         return replace(found, of="difference")
     if "each side" in text or "each shoulder" in text or "each front" in text or "both sides" in text:
         return replace(found, of="each side")
-    if "heel" in text or "instep" in text or "hold" in text:
+    if "heel" in text or "instep" in text or "hold" in text or "between" in text:
         return replace(found, of="part")
     if "th needle" in text or "on <" in text or "each needle" in text or "on each" in text:
         return replace(found, of="needle")

@@ -63,7 +63,9 @@ def _open(cursor: Cursor) -> Goal | None:
         r"until (?:band|border|strip|it|piece|edging|work|collar)(?: ,? ?(?:when )?(?:stretched|st slightly|slightly stretched)(?: ,)?)? (?:fits?|is long enough|will (?:fit|reach|go)|reaches|is sufficient)(?: (?!end |and bo|bo )[a-z]+){0,14}"
     )
     if match is None:
-        parts = cursor.take(r"until (?:there are|you having(?: made)?) (?P<n>{N}) (?:points?|scallops?|patt|rep|wedges?|squares?|holes?|stripes?|repeats?)(?: in-all)?")
+        parts = cursor.take(
+            r"until (?:there are|you having(?: made)?) (?P<n>{N}) (?:points?|scallops?|patt|rep|wedges?|squares?|holes?|stripes?|repeats?)(?: in-all)?"
+        )
         return Goal(times=_n(parts), count="in all") if parts else None
     return Goal(like="?", optional=True)
 
@@ -139,7 +141,8 @@ def _count(cursor: Cursor) -> Goal | None:
     if match is None:
         return None
     what = re.search(r"on (<\d>th|each) needle", match.group())
-    return Goal(until=_n(match), until_what=what.group(1) if what else "")
+    between = cursor.take(r"(?:st )?between (?:the )?(?:<2> )?(?:markers?|inc|widen|dec)(?: , m <1> at each side included)?")
+    return Goal(until=_n(match), until_what=what.group(1) if what else "between" if between else "")
 
 
 def _n(match: re.Match[str]) -> Figure:

@@ -30,13 +30,17 @@ EDGE = r"(?:at )?(?:each |both |every )?(?P<e>neck|front|center front|center|arm
 def offs(cursor: Cursor, before: list[Step]) -> Step | None:
     """Read one sort of casting on, binding off or ending."""
     since = cursor.pos
-    found = _cast_on(cursor, before) or _at_edge(cursor) or _bind_off(cursor) or _more(cursor, before) or _finish(cursor)
+    found = (
+        _cast_on(cursor, before) or _at_edge(cursor) or _bind_off(cursor) or _more(cursor, before) or _finish(cursor)
+    )
     return replace(found, span=cursor.span(since)) if found else None
 
 
 def _cast_on(cursor: Cursor, before: list[Step]) -> Step | None:
     since = cursor.pos
-    lead = cursor.take(r"(?:and )?at (?P<e>end|beg) of (?:last|next|this|same|each|foll|each of next)? ?(?P<m>{N})? ?row ,? ?co (?P<n>{N})(?: st)?(?: for [a-z]+(?=[ ,;.]))?")
+    lead = cursor.take(
+        r"(?:and )?at (?P<e>end|beg) of (?:last|next|this|same|each|foll|each of next)? ?(?P<m>{N})? ?row ,? ?co (?P<n>{N})(?: st)?(?: for [a-z]+(?=[ ,;.]))?"
+    )
     if lead:
         return CastOn(figure(lead) or ONE, rows=None if lead["m"] is None else figure(lead, "m"), edge=lead["e"])
     match = cursor.take(
@@ -267,12 +271,16 @@ def _hold(cursor: Cursor) -> Step | None:
 
 
 def _resume(cursor: Cursor) -> Step | None:
-    match = cursor.take(r"(?:and )?(?:sl|place|put|take)(?: (?:up|back))? (?P<n>{N}) (?:(?:left|right|back|front|sleeve|thumb|instep|heel) )?st (?:from|off) (?:(?:<1>|<1>th|left|right|back|front|sleeve|st|alt|center) )*hold(?: (?:on|to|onto|back)(?: (?:to|on))?(?: (?:[a-z]+|no <\d+>|<\d+>)){0,4}? ?needle)?") or cursor.take(
+    match = cursor.take(
+        r"(?:and )?(?:sl|place|put|take)(?: (?:up|back))? (?P<n>{N}) (?:(?:left|right|back|front|sleeve|thumb|instep|heel) )?st (?:from|off) (?:(?:<1>|<1>th|left|right|back|front|sleeve|st|alt|center) )*hold(?: (?:on|to|onto|back)(?: (?:to|on))?(?: (?:[a-z]+|no <\d+>|<\d+>)){0,4}? ?needle)?"
+    ) or cursor.take(
         r"(?:and )?(?:sl|place|put|take) (?P<n>{N}) (?:thumb|instep|heel|held|sole) st (?:on|onto|to) (?:<[234]> )?(?:dpn|needle)"
     )
     if match:
         return Resume(figure(match), "rem")
-    match = cursor.take(r"(?:turn ,? ?)?(?:and )?work (?:back and (?:forth|fwd) )?(?:on|over) (?:these |heel |sole )?(?P<n>{N}) st(?: of (?:back|front|heel|sleeve))?(?: only)?(?= [,;.:]|$)")
+    match = cursor.take(
+        r"(?:turn ,? ?)?(?:and )?work (?:back and (?:forth|fwd) )?(?:on|over) (?:these |heel |sole )?(?P<n>{N}) st(?: of (?:back|front|heel|sleeve))?(?: only)?(?= [,;.:]|$)"
+    )
     if match:
         return Resume(figure(match), "first")
     if cursor.take(r"(?:and )?(?:cont |work )(?:on )?(?:<1>th|first) set of st"):

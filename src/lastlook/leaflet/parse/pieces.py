@@ -156,7 +156,9 @@ def _buttonholes(cursor: Cursor) -> Step | None:
     )
     if match is None:
         return None
-    first = cursor.take(r"(?:[,:] ?)*(?:<1>th (?:<1> )?(?:on|in) )?(?P<f>{N})th row(?: from (?:\w+ ?){1,3}?)?(?= and| ,)")
+    first = cursor.take(
+        r"(?:[,:] ?)*(?:<1>th (?:<1> )?(?:on|in) )?(?P<f>{N})th row(?: from (?:\w+ ?){1,3}?)?(?= and| ,)"
+    )
     every = cursor.take(
         r"(?:,|and)? ?(?:(?:others?|alt|rem|rest|foll) )?(?:on |in )?(?:every )?(?:foll )?(?P<e>{N})(?:th)? row(?: (?:thereafter|after that|from <1>th buttonhole))*"
     ) or cursor.take(r"(?P<e>(?!x)x)?{N} {L}(?: apart)?")

@@ -128,7 +128,14 @@ def _numbered(match: re.Match[str]) -> Label:
     every = {"odd": "alt", "even": "alt", "foll alt": "alt", "foll": "alt", "all": "alt", "every": "alt"}.get(
         every, every
     )
-    return Label(tuple(numbers), last_values, every=every, side=_side(match["side"]), round=match["k"] == "rnd", needle=match["k"] == "needle")
+    return Label(
+        tuple(numbers),
+        last_values,
+        every=every,
+        side=_side(match["side"]),
+        round=match["k"] == "rnd",
+        needle=match["k"] == "needle",
+    )
 
 
 def _side(text: str | None) -> str:
@@ -296,7 +303,9 @@ def progress(cursor: Cursor, before: list[Step]) -> Step | None:
         ):
             found = Goal(until_what="all")
             continue
-        if cursor.take(r"(?:work|knitting) (?:toward|towards|from) [a-z]+|(?:<[^>]*> )?st (?:each x )?in (?:this|same) (?:way|manner)"):
+        if cursor.take(
+            r"(?:work|knitting) (?:toward|towards|from) [a-z]+|(?:<[^>]*> )?st (?:each x )?in (?:this|same) (?:way|manner)"
+        ):
             continue
         if cursor.take(r"(?:dec|inc) (?:<1> st )?(?:in this (?:way|manner) )?"):
             continue

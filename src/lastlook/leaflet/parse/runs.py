@@ -106,11 +106,15 @@ def _picked_more(cursor: Cursor, found: _Open) -> Item | None:
         return None
     since = cursor.pos
     cursor.take(r"\( (?:mark|place marker)[^()]*\)(?: ,)?(?: and)?")
-    match = cursor.take(r"(?:and )?(?P<n>{N})(?: st)? (?P<w>(?:along|across|down|up|rnd|around|at|on|over|from|to|in)(?: (?!and |pu |k )[a-z-]+| <\d>th){1,7})(?= [,;.(]| and| --|$)")
+    match = cursor.take(
+        r"(?:and )?(?P<n>{N})(?: st)? (?P<w>(?:along|across|down|up|rnd|around|at|on|over|from|to|in)(?: (?!and |pu |k )[a-z-]+| <\d>th){1,7})(?= [,;.(]| and| --|$)"
+    )
     if match is None:
         cursor.pos = since
         return None
-    return Taken(figure(match), match["w"], "from" not in match["w"] and "hold" not in match["w"], span=cursor.span(since))
+    return Taken(
+        figure(match), match["w"], "from" not in match["w"] and "hold" not in match["w"], span=cursor.span(since)
+    )
 
 
 def _times(cursor: Cursor, item: Item) -> Item:
