@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from lastlook import knit
@@ -31,6 +31,7 @@ def _piece(cast_on: int, plan: list[list[tuple[Act, str, int]]], side: Side | No
 
 
 @given(st.integers(20, 150), st.lists(SHAPINGS, min_size=2, max_size=40), st.floats(10, 40), st.floats(12, 50))
+@settings(deadline=None)
 def test_an_outline_is_as_wide_as_its_rows(
     cast_on: int, plan: list[list[tuple[Act, str, int]]], stitches: float, rows: float
 ) -> None:
@@ -49,6 +50,7 @@ def test_an_outline_is_as_wide_as_its_rows(
 
 
 @given(st.integers(20, 150), st.integers(2, 30))
+@settings(deadline=None)
 def test_rounds_lie_flat(cast_on: int, rounds: int) -> None:
     piece = _piece(cast_on, [[]] * rounds, Side.ROUND)
     outline = knit.outline(piece, gauge_of(20, 30, Origin.DERIVED))

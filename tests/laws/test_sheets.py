@@ -34,6 +34,7 @@ def _row(number: int, words: str) -> WorkedRow:
 
 
 @given(st.lists(WORDS, min_size=1, max_size=60))
+@settings(deadline=None)
 def test_gathered_lines_are_all_rows_in_order(words: list[str]) -> None:
     rows = tuple(_row(number, said) for number, said in enumerate(words, 1))
     lines = gather(rows)
@@ -41,6 +42,7 @@ def test_gathered_lines_are_all_rows_in_order(words: list[str]) -> None:
 
 
 @given(st.lists(WORDS, min_size=1, max_size=60))
+@settings(deadline=None)
 def test_what_comes_again_has_the_words_of_what_was_said(words: list[str]) -> None:
     rows = tuple(_row(number, said) for number, said in enumerate(words, 1))
     for line in gather(rows):
@@ -83,6 +85,7 @@ def test_every_point_of_a_piece_is_on_a_tile_that_is_printed(
 
 
 @given(st.text(max_size=200), st.sampled_from(list(Face)), st.floats(20, 200))
+@settings(deadline=None)
 def test_lines_stay_in_their_room_and_lose_no_word(text: str, face: Face, room: float) -> None:
     style = Style(9, face)
     lines = wrap(text, style, room)
@@ -102,6 +105,7 @@ def test_any_words_can_be_printed(text: str) -> None:
 
 
 @given(st.floats(0, 3000), st.floats(0, 3000))
+@settings(deadline=None)
 def test_every_rest_has_a_headline(width: float, length: float) -> None:
     table = sheet.Table(sheet_samples.table().cloth, 1550.0, (), (LeftOver(width, length),))
     said = sheet.cutting(sheet.Cutting("Skirt", "for Nell", "twill", table, True), sheet.Manner())
