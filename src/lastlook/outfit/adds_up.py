@@ -5,9 +5,10 @@ from __future__ import annotations
 from lastlook.finding import Certainty, Finding, Where
 from lastlook.outfit.answer import Answer, Answered, Part, answer_of
 from lastlook.outfit.derive import Derived
-from lastlook.outfit.garment.knitted import Knitted, made_of
+from lastlook.outfit.garment.knitted import Knitted
 from lastlook.outfit.garment.sewn import Sewn
 from lastlook.outfit.names import title
+from lastlook.outfit.outfit import made_of
 from lastlook.piece import Meets, Seam
 
 QUESTION = "Does it add up?"
@@ -87,6 +88,7 @@ def _apart(one: Knitted, seam: Seam) -> Finding:
     unit = seam.mate.unit.value
     longer = "more" if fact > planned else "fewer"
     both = made_of(one.made, plan.piece) is not None
+    came = "came out at" if both else "is planned at"
     attempt = (
         f"Ease the longer edge in, or rip the {abs(fact - planned):g} {unit} back."
         if both
@@ -95,7 +97,7 @@ def _apart(one: Knitted, seam: Seam) -> Finding:
     return Finding(
         "made-differs",
         Certainty.PROVEN,
-        f"{made} came out at {fact:g} {unit}; {plan} is planned at {planned:g}, {abs(fact - planned):g} apart.",
+        f"{made} came out at {fact:g} {unit}; {plan} {came} {planned:g}, {abs(fact - planned):g} apart.",
         "The two edges are sewn together, and what is made is a fact.",
         attempt,
         where=Where(piece=plan.piece, edge=plan.edge),

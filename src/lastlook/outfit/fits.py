@@ -43,7 +43,8 @@ def _knitted(derived: Derived, one: Knitted) -> list[Part]:
     better = _better_size(derived, one, levels)
     attempt = better.say if better else None
     parts = [judged(level, manner, attempt) for level in levels]
-    return [_cured(part, better) for part in parts] if better else parts
+    misfits = (Answer.NO, Answer.TIGHT)
+    return [_cured(part, better) if better and part.answer in misfits else part for part in parts]
 
 
 def _cured(part: Part, cure: Cure) -> Part:

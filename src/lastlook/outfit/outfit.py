@@ -95,6 +95,11 @@ class MadePiece:
     grams: float | None = None
 
 
+def made_of(made: tuple[MadePiece, ...], name: str) -> MadePiece | None:
+    """Return the made piece of that name, whichever way it is capitalised."""
+    return next((one for one in made if one.piece.lower() == name.lower()), None)
+
+
 @dataclass(frozen=True)
 class Outfit:
     """Everything that was planned, is at hand and was made, with what in it could not be taken."""

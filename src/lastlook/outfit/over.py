@@ -55,8 +55,9 @@ def _goes_round(derived: Derived, shapes: list[Heights], gauge: Gauge) -> list[P
     stitches = sum(shape.hem_sts * shape.piece.make for shape in shapes if is_body(shape.piece))
     room = gauge.width_mm(stitches) - waist.mm
     answer, chance = within(room, BULK_MM, None)
-    shown = write_length(room.best, derived.outfit.manner.units)
-    because = f"Over the band at the waist there is {shown} of room; the band itself takes {BULK_MM / 10:.0f} cm."
+    units = derived.outfit.manner.units
+    shown, band = write_length(abs(room.best), units), write_length(BULK_MM, units)
+    because = f"Over the waist the knitting has {shown} {'to spare' if room.best >= 0 else 'too little'}; the band takes {band}."
     if answer is Answer.YES:
         return [Part("Bulk of the waistband", answer, because)]
     certainty = Certainty.PROVEN if answer is Answer.NO else Certainty.DOUBTFUL

@@ -13,8 +13,9 @@ from lastlook.finding import Finding
 from lastlook.knit import LeafletReading, SizeReading, WorkedPiece
 from lastlook.knit.compose.alter import Changes, alter
 from lastlook.knit.yarn import Forecast, Weighed, forecast, stitches_of
+from lastlook.outfit.garment.follow import follow
 from lastlook.outfit.garment.knitted_shape import Heights, heights
-from lastlook.outfit.outfit import Knitting, MadePiece, Outfit
+from lastlook.outfit.outfit import Knitting, MadePiece, Outfit, made_of
 from lastlook.piece import Edge, Seam, walk
 from lastlook.quantity import Gauge, Missing, Spread
 from lastlook.stock import Swatch, Yarn
@@ -69,11 +70,6 @@ class Knitted:
         return f"knitting.{self.plan.name}.{fact}" if fact.startswith(("readings.", "corrections.")) else fact
 
 
-def made_of(made: tuple[MadePiece, ...], name: str) -> MadePiece | None:
-    """Return the made piece of that name, whichever way it is capitalised."""
-    return next((one for one in made if one.piece.lower() == name.lower()), None)
-
-
 def knitted(outfit: Outfit, plan: Knitting) -> Knitted:
     """Return what a knitting comes to."""
     swatch = outfit.swatch(plan.swatch)
@@ -87,6 +83,9 @@ def knitted(outfit: Outfit, plan: Knitting) -> Knitted:
     made = tuple(one for one in outfit.made if one.garment in (plan.name, ""))
     yarn = outfit.yarn(plan.yarn)
     size, altered = in_size(reading, plan, _size(reading, plan), gauge)
+    if size is not None and made:
+        size, followed = follow(size, made)
+        altered = (*altered, *followed)
     lack = Missing("the yarn", "Name a lot of the stock.")
     out = Knitted(plan, reading, size, gauge, yarn, swatch, made, (), lack, altered)
     return replace(out, seams=_seams(out), forecast=_forecast(out))

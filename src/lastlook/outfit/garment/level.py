@@ -57,7 +57,8 @@ def judged(level: Level, manner: Manner, attempt: str | None = None) -> Part:
         Answer.NOT_KNOWN_YET: ("fit-unknown", Certainty.UNKNOWN),
     }
     kind, certainty = kinds[answer]
-    finding = Finding(kind, certainty, because, _why(level, manner), attempt or _settle(level), where=_where(level))
+    tried = None if answer is Answer.NOT_KNOWN_YET else attempt
+    finding = Finding(kind, certainty, because, _why(level, manner), tried or _settle(level), where=_where(level))
     return Part(f"{level.garment} at the {level.name}", answer, because, (finding,), chance)
 
 
@@ -68,7 +69,7 @@ def _where(level: Level) -> Where:
 def _because(level: Level, answer: Answer, manner: Manner) -> str:
     over = level.over
     if isinstance(over, Missing):
-        return f"Whether {level.garment} fits at the {level.name} is not known yet: no {over.what} was given."
+        return f"Whether the {level.garment[:1].lower()}{level.garment[1:]} fits at the {level.name} is not known yet: no {over.what} was given."
     return f"{level.garment} at the {level.name} has {comparison(over.best, manner)}{_verdict(level, over, manner)}"
 
 
