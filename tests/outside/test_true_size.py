@@ -22,6 +22,7 @@ PAPERS = {
     "Letter, inches": sheet.Manner(paper=sheet.Paper.LETTER, units=Units.INCHES),
 }
 NEAR_MM = 0.01
+FRAMED = ["booklet", "cutting", "last look", "pair", "record", "schedule"]
 FRACTIONS = "⅛ ¼ ⅜ ½ ⅝ ¾ ⅞ ⅓ ⅔"
 SQUARES_PT = {100.0: 283.46, 101.6: 288.0}
 
@@ -46,6 +47,9 @@ def _sheets(manner: sheet.Manner) -> dict[str, bytes]:
         "booklet": sheet.pdf(sheet.booklet(knitting, manner)),
         "cutting": sheet.pdf(sheet.cutting(cut, manner)),
         "last look": sheet.pdf(sheet.last_look(sheet.Look("Outfit", "for Nell", looks), manner)),
+        "pair": sheet.pdf(sheet.pair(sheet.Pair("Cardigan", "Size 36", *sheet_samples.fronts()), manner)),
+        "record": sheet.pdf(sheet.record(sheet_samples.RECORD, manner)),
+        "schedule": sheet.pdf(sheet.schedule(sheet_samples.SCHEDULE, manner)),
     }
 
 
@@ -81,7 +85,7 @@ def test_every_tile_shows_its_piece_at_its_true_size_and_place(manner: sheet.Man
 
 
 @pytest.mark.parametrize("manner", PAPERS.values(), ids=PAPERS.keys())
-@pytest.mark.parametrize("name", ["booklet", "cutting", "last look"])
+@pytest.mark.parametrize("name", FRAMED)
 def test_the_tape_on_every_page_is_true(name: str, manner: sheet.Manner) -> None:
     document = pypdfium2.PdfDocument(_sheets(manner)[name])
     unit = 10.0 if manner.units is Units.CM else 25.4
@@ -90,6 +94,31 @@ def test_the_tape_on_every_page_is_true(name: str, manner: sheet.Manner) -> None
         long = measured_pdf.extent(band)[0]
         assert long / unit == pytest.approx(round(long / unit), abs=1e-4)
         assert long > 150
+
+
+@pytest.mark.parametrize("manner", PAPERS.values(), ids=PAPERS.keys())
+def test_every_tile_names_whose_it_is_and_carries_a_true_tape(manner: sheet.Manner) -> None:
+    document = _tiles(manner)
+    long = 100.0 if manner.units is Units.CM else 101.6
+    for number in range(2, len(document)):
+        assert "for Nell" in document[number].get_textpage().get_text_bounded()
+        bands = [measured_pdf.extent(points) for points in measured_pdf.paths(document, number)]
+        assert any(abs(wide - long) < 1e-3 and abs(high - 6.5) < 1e-3 for wide, high in bands)
+
+
+@pytest.mark.parametrize("manner", PAPERS.values(), ids=PAPERS.keys())
+def test_every_join_is_crossed_by_a_tape_of_the_length_it_says(manner: sheet.Manner) -> None:
+    document = _tiles(manner)
+    long, said = (60.0, "60 mm") if manner.units is Units.CM else (63.5, "2½ in")
+    joined = 0
+    for number in range(2, len(document)):
+        text = document[number].get_textpage().get_text_bounded()
+        sizes = [sorted(measured_pdf.extent(points)) for points in measured_pdf.paths(document, number)]
+        crossing = [one for one in sizes if abs(one[0] - 5.0) < 1e-3 and abs(one[1] - long) < 1e-3]
+        if "laid up to this line" in text or "cut here" in text:
+            assert crossing and said in text
+            joined += 1
+    assert joined > 10
 
 
 @pytest.mark.parametrize("manner", PAPERS.values(), ids=PAPERS.keys())
@@ -115,7 +144,7 @@ def test_every_fraction_prints() -> None:
         assert fraction in text
 
 
-@pytest.mark.parametrize("name", ["booklet", "cutting", "last look"])
+@pytest.mark.parametrize("name", FRAMED)
 def test_the_size_is_named_on_every_page(name: str) -> None:
     document = pypdfium2.PdfDocument(_sheets(sheet.Manner())[name])
     for number in range(len(document)):
