@@ -57,7 +57,8 @@ def _goes_round(derived: Derived, shapes: list[Heights], gauge: Gauge) -> list[P
     answer, chance = within(room, BULK_MM, None)
     units = derived.outfit.manner.units
     shown, band = write_length(abs(room.best), units), write_length(BULK_MM, units)
-    because = f"Over the waist the knitting has {shown} {'to spare' if room.best >= 0 else 'too little'}; the band takes {band}."
+    amount = f"{shown} {'to spare' if room.best >= 0 else 'too little'}"
+    because = f"Over the waist the knitting has {amount}; the band takes {band}."
     if answer is Answer.YES:
         return [Part("Bulk of the waistband", answer, because)]
     certainty = Certainty.PROVEN if answer is Answer.NO else Certainty.DOUBTFUL

@@ -69,7 +69,8 @@ def _where(level: Level) -> Where:
 def _because(level: Level, answer: Answer, manner: Manner) -> str:
     over = level.over
     if isinstance(over, Missing):
-        return f"Whether the {level.garment[:1].lower()}{level.garment[1:]} fits at the {level.name} is not known yet: no {over.what} was given."
+        garment = level.garment[:1].lower() + level.garment[1:]
+        return f"Whether the {garment} fits at the {level.name} is not known yet: no {over.what} was given."
     return f"{level.garment} at the {level.name} has {comparison(over.best, manner)}{_verdict(level, over, manner)}"
 
 
