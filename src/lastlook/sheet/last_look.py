@@ -11,6 +11,7 @@ from lastlook.sheet.layout.looks import BEFORE, look_body
 from lastlook.sheet.layout.page import Sheet
 from lastlook.sheet.manner import Manner
 
+COUNTS = ("No", "One", "Two", "Three", "Four", "Five", "Six", "Seven", "Eight", "Nine", "Ten")
 DEFER = (
     "Where a workroom, school or hall has rules of its own for blades, irons and plugs, those go before anything "
     "printed here."
@@ -53,6 +54,7 @@ def _page(one: LastLook, room: float, manner: Manner) -> list[Block]:
 def _count(one: LastLook) -> str:
     open_ = len(one.open)
     if not open_:
-        return "Nothing stands open. This step can’t be taken back; take it rested and in good light."
-    things = "One thing stands" if open_ == 1 else f"{open_} things stand"
-    return f"{things} open. This step can’t be taken back; settle each, and tick it, before you take it."
+        return "This step can’t be taken back; take it rested and in good light."
+    count = COUNTS[open_] if open_ < len(COUNTS) else str(open_)
+    things = "thing stands" if open_ == 1 else "things stand"
+    return f"{count} {things} open. This step can’t be taken back; settle each, and tick it, before you take it."
