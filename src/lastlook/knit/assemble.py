@@ -8,15 +8,19 @@ from dataclasses import dataclass, field
 
 from lastlook.finding import Span
 from lastlook.knit.needle.hands import Task
-from lastlook.knit.needle.rowing import in_order
+from lastlook.knit.needle.rows import in_order
 from lastlook.leaflet import Leaflet, Part
 from lastlook.leaflet import instruction as say
 from lastlook.leaflet.instruction import Run, Step, Taken
 
 GARMENTS = (
-    "beret", "sock", "stocking", "mitten", "glove", "bonnet", "scarf", "shawl", "helmet", "muffler", "bootee", "slipper",
-    "hat", "cap", "blanket", "bag", "tie", "belt", "collar", "edging", "insertion", "lace", "square", "purse", "doll",
+    "beret", "sock", "stocking", "mitten", "glove", "bonnet", "scarf", "shawl", "helmet", "muffler", "bootee",
+    "slipper", "hat", "cap", "blanket", "bag", "tie", "belt", "collar", "edging", "insertion", "lace", "square", "purse", "doll",
     "counterpane", "vest", "pullover", "cardigan", "jumper", "jacket", "sweater", "wristlet", "legging", "skirt",
+)  # fmt: skip
+SECTIONS = (
+    "raglan", "armhole", "shoulder", "neck", "cap", "top", "turn heel", "heel", "toe", "foot", "leg", "cuff", "gusset",
+    "crown", "instep", "thumb",
 )  # fmt: skip
 PAIRS = ("sock", "stocking", "mitten", "glove", "bootee", "slipper", "wristlet", "legging", "sleeve")
 
@@ -111,7 +115,7 @@ def _restarts(open_: list[Step], part: Part) -> bool:
 
 def _section(name: str) -> str:
     low = name.lower()
-    for word in ("raglan", "armhole", "shoulder", "neck", "cap", "top", "turn heel", "heel", "toe", "foot", "leg", "cuff", "gusset", "crown", "instep", "thumb"):  # fmt: skip
+    for word in SECTIONS:
         if word in low:
             return word
     return low
@@ -190,7 +194,8 @@ def _make(part: Part, leaflet: Leaflet) -> int:
     if re.search(r"\bboth\b|\bpair\b", low):
         return 2
     plural = re.search(
-        r"\b(sleeves|front bands|pocket linings|pocket tops|cuffs|armbands|arm bands|armhole bands|pockets|mittens|socks|fronts)\b",
+        r"\b(sleeves|front bands|pocket linings|pocket tops|cuffs|armbands|arm bands|armhole bands|pockets|mittens|"
+        r"socks|fronts)\b",
         low,
     )
     if plural:

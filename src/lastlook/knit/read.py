@@ -48,7 +48,11 @@ def read(
     ]
     findings = tell.of_troubles(troubles, names, leaflet.source, attempts)
     spans = {hands.name: hands.span for hands in outcomes[0].pieces.values()} if outcomes else {}
-    findings += tell.of_seams({names[n]: tuple(seam for seam in one.seams if not _blind(one, seam)) for n, one in enumerate(outcomes)}, _worn(spans), seam_attempts)
+    findings += tell.of_seams(
+        {names[n]: tuple(seam for seam in one.seams if not _blind(one, seam)) for n, one in enumerate(outcomes)},
+        _worn(spans),
+        seam_attempts,
+    )
     findings = tell.once(findings, mended)
     findings += tell.of_choices(decided)
     findings += tell.of_whole(leaflet, unread, outcomes)

@@ -10,6 +10,22 @@ from lastlook.leaflet.tokens import Token, tokens
 from lastlook.leaflet.vocabulary import vocabulary
 
 __all__ = [
-    "Canon", "Figure", "Leaflet", "Lexeme", "Part", "Repair", "Repaired", "Token", "canon", "instruction", "numbers", "read", "read_values", "reread", "repair", "tokens",
-    "vocabulary", "write_values",
+    "Canon",
+    "Figure",
+    "Leaflet",
+    "Lexeme",
+    "Part",
+    "Repair",
+    "Repaired",
+    "Token",
+    "canon",
+    "instruction",
+    "numbers",
+    "read",
+    "read_values",
+    "repair",
+    "reread",
+    "tokens",
+    "vocabulary",
+    "write_values",
 ]  # fmt: skip

@@ -105,7 +105,7 @@ def _named_first(front: str) -> tuple[str, ...]:
 
 def _changes(front: str) -> tuple[str, ...]:
     match = re.search(
-        rf"(?:for|in) (?:the )?(?:small(?:est)? )?sizes?\s*(?P<a>[\w ]{{1,16}}?)(?:\.|;|,)?\s*(?:\(.*?\))?\s*(?:The )?changes for (?:larger |the larger )?sizes?\s*(?P<b>[^.]+?)\s*(?:are|is|in)\b",
+        r"(?:for|in) (?:the )?(?:small(?:est)? )?sizes?\s*(?P<a>[\w ]{1,16}?)(?:\.|;|,)?\s*(?:\(.*?\))?\s*(?:The )?changes for (?:larger |the larger )?sizes?\s*(?P<b>[^.]+?)\s*(?:are|is|in)\b",
         front, re.I | re.S,
     )  # fmt: skip
     if not match:

@@ -9,9 +9,10 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from lastlook.finding import Span
-from lastlook.leaflet.sizelist import Figure
+from lastlook.leaflet.sizelist import Figure as Figure
 
 ONE = Figure((1.0,))
+UNKNOWN = Span(0, 0)
 
 
 @dataclass(frozen=True)
@@ -27,7 +28,7 @@ class Work:
     reach: str = ""
     """'end', 'last' (to the last `rest` stitches) or 'all'."""
     rest: Figure | None = None
-    span: Span = Span(0, 0)
+    span: Span = UNKNOWN
 
 
 @dataclass(frozen=True)
@@ -47,7 +48,7 @@ class Group:
     """'last' where the tail is the end of the last repeat, 'unclear' where it may be either."""
     one_stitch: bool = False
     """Whether the whole group is worked into one stitch."""
-    span: Span = Span(0, 0)
+    span: Span = UNKNOWN
 
 
 @dataclass(frozen=True)
@@ -55,7 +56,7 @@ class BindOff:
     """Stitches bound off within a row; None binds off the rest."""
 
     n: Figure | None
-    span: Span = Span(0, 0)
+    span: Span = UNKNOWN
 
 
 @dataclass(frozen=True)
@@ -63,7 +64,7 @@ class CastOnInRow:
     """Stitches cast on within or at the end of a row."""
 
     n: Figure
-    span: Span = Span(0, 0)
+    span: Span = UNKNOWN
 
 
 @dataclass(frozen=True)
@@ -71,7 +72,7 @@ class Held:
     """Stitches moved to a holder; None moves the rest."""
 
     n: Figure | None
-    span: Span = Span(0, 0)
+    span: Span = UNKNOWN
 
 
 @dataclass(frozen=True)
@@ -81,21 +82,21 @@ class Taken:
     n: Figure | None
     source: str
     picked_up: bool
-    span: Span = Span(0, 0)
+    span: Span = UNKNOWN
 
 
 @dataclass(frozen=True)
 class Turn:
     """The work is turned before the row's end."""
 
-    span: Span = Span(0, 0)
+    span: Span = UNKNOWN
 
 
 @dataclass(frozen=True)
 class Parted:
     """A second ball is joined: what follows is worked apart."""
 
-    span: Span = Span(0, 0)
+    span: Span = UNKNOWN
 
 
 Item = Work | Group | BindOff | CastOnInRow | Held | Taken | Turn | Parted
@@ -149,7 +150,7 @@ class Ending:
 
     row: str = ""
     edge: str = ""
-    span: Span = Span(0, 0)
+    span: Span = UNKNOWN
 
 
 @dataclass(frozen=True)
@@ -175,7 +176,7 @@ class Cadence:
 class Step:
     """One instruction; `span` marks its words."""
 
-    span: Span = field(kw_only=True, default=Span(0, 0))
+    span: Span = field(kw_only=True, default=UNKNOWN)
 
 
 @dataclass(frozen=True)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from lastlook.finding import SourceText, Span
-from lastlook.leaflet.instruction import Step
+from lastlook.leaflet.instruction import UNKNOWN, Step
 from lastlook.quantity import Gauge
 
 
@@ -19,7 +19,7 @@ class Part:
     span: Span
     steps: tuple[Step, ...]
     make: int = 1
-    body: Span = Span(0, 0)
+    body: Span = UNKNOWN
     """The stretch of the text that the steps were read from."""
 
 

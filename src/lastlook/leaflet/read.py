@@ -98,31 +98,13 @@ def _is_crochet(text: str) -> bool:
 def _part(text: str, head: Head, words: Vocabulary, sizes: int) -> list[Part]:
     if head.kind in MET:
         return []
-    if head.kind in ("section", "piece") and _is_crochet(text[head.body.start : head.body.end]):
+    if head.kind in ("section", "piece", "other", "finishing") and _is_crochet(text[head.body.start : head.body.end]):
         head = Head(head.name, "crochet", head.span, head.body, head.make)
-    if _is_crochet(text[head.body.start : head.body.end]) and head.kind in (
-        "section",
-        "piece",
-        "other",
-        "crochet",
-        "finishing",
-    ):
-        head = replace(head, kind="crochet")
     if head.kind == "crochet":
         text = american(text, head.body)
     body = canon(text, head.body.start, head.body.end, words, sizes)
     kind = "border" if head.kind == "crochet" else ""
     return [Part(head.name, head.kind, head.span, tuple(steps(body, kind)), head.make, head.body)]
-
-
-CROCHET_WORDS = re.compile(r"(?i)\b(?:sc|s\.c|d\.c|dc|ch|single crochet|double crochet|sl st|chains?|crochet)\b")
-KNITTING_WORDS = re.compile(r"(?i)\b(?:k|p|knit|purl|cast|bind|sts?|rib)\b")
-
-
-def _is_crochet(body: str) -> bool:
-    """Whether a stretch tells crochet rather than knitting, by its words."""
-    hooked = len(CROCHET_WORDS.findall(body))
-    return hooked >= 4 and hooked > 2 * len(KNITTING_WORDS.findall(body))
 
 
 def reread(leaflet: Leaflet, text: str, number: int) -> Leaflet:

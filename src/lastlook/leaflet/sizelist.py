@@ -80,10 +80,8 @@ def _labelled_values(stream: list[Lexeme], spot: int) -> tuple[list[float], int,
         inside = stream[spot + 1 : close] if close else []
         dash = next((at for at, one in enumerate(inside) if one.canon in ("--", ":", "-")), None)
         value = inside[dash + 1] if dash is not None and dash + 1 < len(inside) else None
-        labelled = (
-            inside[:1]
-            and inside[0].canon in ("size", "sizes")
-            or (dash == 2 and inside[1].canon in ("mos", "months", "years", "yrs", "year"))
+        labelled = (inside[:1] and inside[0].canon in ("size", "sizes")) or (
+            dash == 2 and inside[1].canon in ("mos", "months", "years", "yrs", "year")
         )
         if close is None or value is None or not value.figures or not labelled:
             break

@@ -17,7 +17,7 @@ def border_row(hands: Hands, step: RowOf) -> None:
         run = entry.run if entry else ()
     first = not hands.parts
     if not run or all(
-        isinstance(item, Work) and item.name == "turnchain" or not isinstance(item, Work | Group | Taken)
+        (isinstance(item, Work) and item.name == "turnchain") or not isinstance(item, Work | Group | Taken)
         for item in run
     ):
         return

@@ -8,7 +8,8 @@ from lastlook.knit.needle.state import Count, Hands
 from lastlook.leaflet import instruction as say
 
 OTHER = {"left": "right", "right": "left"}
-SYNONYMS = {"shoulder shape": "shoulder", "armhole shape": "armhole", "beg of armhole": "armhole", "raglan shape": "raglan",
+SYNONYMS = {"shoulder shape": "shoulder", "armhole shape": "armhole", "beg of armhole": "armhole",
+            "raglan shape": "raglan",
             "underarm": "armhole", "bo": "armhole", "beg of raglan": "raglan", "top": "armhole"}  # fmt: skip
 
 
@@ -21,9 +22,7 @@ def find_piece(hands: Hands, word: str) -> Hands | None:
         if word in name.split() or word.split()[-1] in name:
             return piece
     made = list(pieces.values())
-    if made and (
-        word.startswith("<1>th") or word in ("first", "left", "right", "that", "other") or word.startswith("alt")
-    ):
+    if made and (word.startswith(("<1>th", "alt")) or word in ("first", "left", "right", "that", "other")):
         return made[-1]
     return None
 
@@ -146,6 +145,7 @@ def _parts(hands: Hands, source: Hands) -> None:
             one.base,
             one.offset,
             one.ended,
+            one.marks,
             hands.name,
         )
         hands.parts.append(twin)
@@ -195,18 +195,9 @@ def _to_length(hands: Hands, source: Hands, step: say.Copy) -> int:
     from lastlook.knit.needle.fabric import rows_to
 
     total = len(source.parts[0].rows)
-    live = hands.live
     hands.armhole_row = source.armhole_row
     rows = rows_to(hands, step.goal, step.ending, step.span)
-    if step.goal.place == "armhole" and source.armhole_row is not None:
-        shift = source.armhole_row - live.number
-        rows = _even(rows if hands.armhole_row is None else rows, shift, step)
     return max(0, min(rows, total))
-
-
-def _even(rows: int, shift: int, step: say.Copy) -> int:
-    del shift, step
-    return rows
 
 
 def _go_on(hands: Hands, source: Hands, step: say.Copy) -> None:
@@ -256,7 +247,7 @@ def _net(row: Row) -> int:
 
 
 def mirror_rows(hands: Hands, source: Live, target: Live, span: Span) -> None:
-    """Work the rows of a group mirrored: edges change places, a binding off moves to the row that begins at its edge."""
+    """Work the rows of a group mirrored: edges change places, a binding off moves to the row that begins there."""
     have = target.number
     moved: dict[int, list[Event]] = {}
     last: dict[str, int] = {}
@@ -349,7 +340,7 @@ def _section(hands: Hands, step: say.Copy, source: Hands | None) -> None:
 
 def repeat_of(hands: Hands, step: say.RepeatRows) -> None:
     """'Work the 2 raglan rows of back until 8 sts remain'."""
-    from lastlook.knit.needle.rowing import repeat
+    from lastlook.knit.needle.rows import repeat
 
     source = find_piece(hands, step.piece)
     if source is None or not hands.parts:

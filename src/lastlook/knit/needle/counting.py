@@ -28,7 +28,7 @@ def printed(hands: Hands, step: Step) -> None:
         return
     hands.done(step)
     if hands.pending and hands.pending_step is not None:
-        from lastlook.knit.needle.rowing import close
+        from lastlook.knit.needle.rows import close
 
         close(hands)
     stated = hands.at(step.n)

@@ -9,7 +9,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, field
 
 from lastlook.finding import Span
-from lastlook.knit.needle import counting, fabric, rowing, shaping, sides
+from lastlook.knit.needle import counting, fabric, rows, shaping, sides
 from lastlook.knit.needle.chooser import Chooser
 from lastlook.knit.needle.live import Live
 from lastlook.knit.needle.state import Hands, World
@@ -39,7 +39,7 @@ def work_piece(task: Task, world: World, chooser: Chooser) -> Hands:
     hands = Hands(task.name, task.make, world, chooser)
     hands.crochet = task.crochet
     sides.place_edges(hands)
-    steps = rowing.in_order(task.steps)
+    steps = rows.in_order(task.steps)
     spot = 0
     while spot < len(steps):
         taken = _parallel(hands, steps, spot)
@@ -47,7 +47,7 @@ def work_piece(task: Task, world: World, chooser: Chooser) -> Hands:
             do(hands, steps[spot], next((one for one in steps[spot + 1 :] if not isinstance(one, say.Nothing)), None))
             taken = 1
         spot += taken
-    rowing.close(hands)
+    rows.close(hands)
     sides.settle(hands)
     return hands
 
@@ -66,7 +66,7 @@ def _parallel(hands: Hands, steps: list[Step], spot: int) -> int:
         used += 1
     while used > 1 and not isinstance(steps[spot + used - 1], say.Shape):
         used -= 1
-    rowing.close(hands)
+    rows.close(hands)
     for live in list(hands.lives):
         hands.live = live
         shaping.shape_together(hands, group)
@@ -81,10 +81,10 @@ def do(hands: Hands, step: Step, after: Step | None = None) -> None:
     if isinstance(step, say.Unread):
         hands.blind = True
     if isinstance(step, say.RowOf) and not hands.crochet:
-        rowing.row(hands, step)
+        rows.row(hands, step)
         return
     if not isinstance(step, say.Nothing | say.Printed | say.Finish | say.Hold | say.Unread):
-        rowing.close(hands)
+        rows.close(hands)
     doer = DOERS.get(type(step))
     if doer is None or hands.world.rows_made > 40_000:
         return
@@ -108,11 +108,11 @@ def _section(hands: Hands, step: Step) -> None:
 
 DOERS: dict[type[Step], Doer] = {
     say.CastOn: fabric.cast_on, say.WorkOn: fabric.work_on, say.Structure: fabric.structure,
-    say.BindOffs: shaping.bind_offs, say.Finish: sides.finish, say.RepeatRows: rowing.repeat,
+    say.BindOffs: shaping.bind_offs, say.Finish: sides.finish, say.RepeatRows: rows.repeat,
     say.Printed: counting.printed, say.Hold: sides.hold, say.Resume: sides.resume, say.Copy: sides.copy,
     say.OtherSide: sides.other_side, say.Section: _section, say.Needles: counting.needles,
-    say.Progress: rowing.progress, say.Buttonholes: counting.buttonholes, say.Marker: counting.marker,
-    say.Rounds: fabric.rounds, say.Apart: sides.apart, say.Nothing: _nothing, say.RowOf: rowing.crochet_row,
+    say.Progress: rows.progress, say.Buttonholes: counting.buttonholes, say.Marker: counting.marker,
+    say.Rounds: fabric.rounds, say.Apart: sides.apart, say.Nothing: _nothing, say.RowOf: rows.crochet_row,
 }  # fmt: skip
 EACH_GROUP = frozenset({say.WorkOn, say.BindOffs, say.Finish, say.RepeatRows, say.Printed, say.Progress})
 

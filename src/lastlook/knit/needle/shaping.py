@@ -1,4 +1,4 @@
-"""Schedules of increases and decreases over one row counter, alone or at the same time; binding off at row beginnings."""
+"""Schedules of increases and decreases over one row counter, alone or together; binding off at row beginnings."""
 
 from __future__ import annotations
 
@@ -62,10 +62,8 @@ def _timed(step: Shape) -> bool:
 
 
 def _plan(hands: Hands, step: Shape) -> Plan:
-    places = [edge for edge in sides.edges(hands, step.edge or "both")]
+    places = list(sides.edges(hands, step.edge or "both"))
     n = hands.at(step.n)
-    if len(places) == 2 and n == 2 and step.edge == "both" and not _each(hands, step):
-        n = 1
     cadences = list(step.cadences) or [Cadence(same=True)]
     key = places[0] if places else ""
     cadences = [_as_before(hands, one, key) for one in cadences]
@@ -78,10 +76,6 @@ def _plan(hands: Hands, step: Shape) -> Plan:
     _next_cadence(hands, plan, first=True)
     plan.bounded = plan.left is not None or plan.until is not None
     return plan
-
-
-def _each(hands: Hands, step: Shape) -> bool:
-    return True
 
 
 def _as_before(hands: Hands, cadence: Cadence, edge: str) -> Cadence:
@@ -138,7 +132,8 @@ def _times(hands: Hands, plan: Plan, cadence: Cadence) -> int | None:
     if goal.count == "unclear" and named and "and" in hands.words_of(plan.step.span):
         span = plan.step.span
         more = hands.choose("times", span, (
-            (f"the row named, then {times} more: {times + 1} in all", 1), (f"{times} in all, the row named being the first", 0),
+            (f"the row named, then {times} more: {times + 1} in all", 1),
+            (f"{times} in all, the row named being the first", 0),
         ))  # fmt: skip
         return times + more
     return times

@@ -164,7 +164,7 @@ def _waiting(hands: Hands, source: str) -> int | None:
 
 def hold(hands: Hands, step: Step) -> None:
     """Stitches go to a holder."""
-    from lastlook.knit.needle.rowing import close
+    from lastlook.knit.needle.rows import close
 
     if not isinstance(step, say.Hold):
         return
@@ -230,7 +230,7 @@ def _instep(hands: Hands, n: int, span: Span) -> None:
 
 def _hold_rest_of_row(hands: Hands, step: say.Hold, n: int | None) -> None:
     """'K 16; place remaining 36 sts on a holder and turn': a row that ends where the rest is put away."""
-    from lastlook.knit.needle import rowing
+    from lastlook.knit.needle import rows
 
     run = (*hands.pending, say.Turn())
     row = hands.pending_step
@@ -239,7 +239,7 @@ def _hold_rest_of_row(hands: Hands, step: say.Hold, n: int | None) -> None:
         return
     hands.done(row)
     hands.done(step)
-    rowing._try(hands, row, run)
+    rows.attempt(hands, row, run)
     split_rest(hands, n, step.span)
 
 
@@ -322,7 +322,7 @@ def other_side(hands: Hands, step: Step) -> None:
 
 def finish(hands: Hands, step: Step) -> None:
     """End what is live."""
-    from lastlook.knit.needle.rowing import close
+    from lastlook.knit.needle.rows import close
 
     close(hands)
     if not isinstance(step, say.Finish) or not hands.parts:

@@ -288,7 +288,10 @@ def _part_repeat(item: Group, spare: int, way: _Way) -> None:
 
 
 def _repeated(item: Group, times: int, way: _Way) -> None:
-    parts_inside = any(not isinstance(one, Work | Group) or (isinstance(one, Work) and (one.reach or one.name == "marker")) for one in item.items)
+    parts_inside = any(
+        not isinstance(one, Work | Group) or (isinstance(one, Work) and (one.reach or one.name == "marker"))
+        for one in item.items
+    )
     if times <= 1 or (parts_inside and times < 60):
         for _ in range(times):
             _walk(item.items, way)

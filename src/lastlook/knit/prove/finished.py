@@ -31,12 +31,15 @@ def finished(hands: Hands, gauge: Gauge | None) -> tuple[WorkedPiece, ...]:
     marks += [(name, row - 1) for name, row in hands.sections.items() if name != "turned"]
     ended = ENDS.get("joined" if parted else main.ended, Ended.OPEN)
     whole = WorkedPiece(
-        hands.name, None, hands.make, hands.cast_on or hands.picked_up or None, _rows(main), main.n, ended, stated, edges_of(hands, gauge),
+        hands.name, None, hands.make, hands.cast_on or hands.picked_up or None,
+        _rows(main), main.n, ended, stated, edges_of(hands, gauge),
         tuple((name, row) for name, row in marks if row is not None),
     )  # fmt: skip
     parts = [
-        WorkedPiece(f"{hands.name}, {ORDER[min(number, 4)]}", hands.name, hands.make, None, _rows(live), live.n,
-                    ENDS.get(live.ended, Ended.OPEN), (), (), (("starts after row", live.base), ("starts at stitch", round(live.offset))))
+        WorkedPiece(f"{hands.name}, {ORDER[min(number, 4)]}", hands.name, hands.make, None,
+                    _rows(live), live.n,
+                    ENDS.get(live.ended, Ended.OPEN), (), (),
+                    (("starts after row", live.base), ("starts at stitch", round(live.offset))))
         for number, live in enumerate(hands.parts[1:])
     ]  # fmt: skip
     return (whole, *parts)

@@ -6,5 +6,4 @@ from lastlook.knit.tell.seams import of_seams
 from lastlook.knit.tell.troubles import of_troubles
 from lastlook.knit.tell.whole import of_whole
 
-__all__ = [
-    "once","of_choices", "of_seams", "of_troubles", "of_whole"]
+__all__ = ["of_choices", "of_seams", "of_troubles", "of_whole", "once"]

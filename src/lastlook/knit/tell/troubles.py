@@ -99,7 +99,7 @@ def _by_hand(one: Trouble) -> str | None:
 
 
 def _values(one: Trouble) -> dict[str, str]:
-    edges = (one.words.split("|") + ["", ""])[:2] if one.kind == "wrong-edge" else ["", ""]
+    edges = [*one.words.split("|"), "", ""][:2] if one.kind == "wrong-edge" else ["", ""]
     return {
         "piece": one.piece, "row": str(one.row or 0), "worked": _figure(one.worked), "stated": _figure(one.stated),
         "gap": _figure(abs(one.worked - one.stated)), "from_edge": edges[0], "to_edge": edges[1],

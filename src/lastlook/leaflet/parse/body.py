@@ -8,20 +8,20 @@ from collections.abc import Callable
 from lastlook.leaflet.canon import Canon
 from lastlook.leaflet.instruction import Finish, Nothing, Step, Unread
 from lastlook.leaflet.parse.counts import printed
-from lastlook.leaflet.parse.crochet import crochet, remark
 from lastlook.leaflet.parse.cursor import Cursor
 from lastlook.leaflet.parse.offs import holding, offs
 from lastlook.leaflet.parse.pieces import pieces
 from lastlook.leaflet.parse.prose import nothing, sentence, style
 from lastlook.leaflet.parse.rows import labelled, progress, repeats
 from lastlook.leaflet.parse.shaping import shape, shape_more
+from lastlook.leaflet.parse.stitch.crochet import crochet, remark
 from lastlook.leaflet.parse.working import plain_rows, work_more, work_on
 
 Form = Callable[[Cursor, list[Step]], Step | None]
 FORMS: tuple[Form, ...] = (
     printed, style, pieces, offs, holding, shape, repeats, progress, shape_more, work_on, work_more,
 )  # fmt: skip
-SEPARATORS = r"(?:,|;|\.|:|--|and(?! {N} st (?:on|at))|but|-|or|=)"
+SEPARATORS = r"(?:,|;|\.|:|--|and(?! {N} st (?:on|at)| on (?:,|;))|but|-|or|=)"
 CLAUSE_END = re.compile(r" [,;.:](?= |$)| -- | and ")
 
 

@@ -17,7 +17,7 @@ THING = (
     r"hand|crown|yoke|thumb|border|sock|fronts|this|entire piece|neckband|seam|hem|st|cap|side seam|patt|center)"
 )
 ABOUT = r"(?:about |approx |not quite |almost |nearly |full |fully |good )?"
-OTHER = r"(?:back|front|left front|right front|<1>th (?:front|side|sleeve|piece)|alt (?:front|side|sleeve|piece)|left|right|sleeve|that of back|other|on back|of back|left side|right side|piece)"
+OTHER = r"(?:back|front|left front|right front|<1>th (?:front|side|sleeve|piece)|alt (?:front|side|sleeve|piece)|left|right|sleeve|that of back|other|back armhole|back shoulder|on back|of back|left side|right side|piece)"
 PLACES = r"(?:underarm|armhole(?: shape)?|shoulder(?: shape)?|neck(?: shape)?|raglan(?: shape)?|beg of armhole|bo|markers?|beg of raglan|(?:start of )?shape|sleeve|waist(?:line)?|top|rib|cuff|beg)"
 OPTIONAL = (
     r"(?:[,(] )?or (?:(?:to |for |any |as )?(?:length |long )?(?:desired|as desired|as required)(?: length)?"
@@ -141,7 +141,9 @@ def _count(cursor: Cursor) -> Goal | None:
     if match is None:
         return None
     what = re.search(r"on (<\d>th|each) needle", match.group())
-    between = cursor.take(r"(?:st )?between (?:the )?(?:<2> )?(?:markers?|inc|widen|dec)(?: , m <1> at each side included)?")
+    between = cursor.take(
+        r"(?:st )?between (?:the )?(?:<2> )?(?:markers?|inc|widen|dec)(?: , m <1> at each side included)?"
+    )
     return Goal(until=_n(match), until_what=what.group(1) if what else "between" if between else "")
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from lastlook.finding import Span
 from lastlook.leaflet.instruction import (
     ONE,
     BindOffs,
@@ -18,7 +19,6 @@ from lastlook.leaflet.instruction import (
     Rounds,
     Step,
 )
-from lastlook.finding import Span
 from lastlook.leaflet.parse.cursor import Cursor, figure
 from lastlook.leaflet.sizelist import Figure
 
@@ -53,6 +53,13 @@ def _cast_on(cursor: Cursor, before: list[Step]) -> Step | None:
     rows = cursor.take(r"(?:st )?" + BEG + r"(?:next|foll) (?P<n>{N})? ?(?:row|rnd)")
     if rows:
         return CastOn(n, rows=figure(rows) or ONE, edge="beg")
+    edge = cursor.take(
+        r"(?:st )?"
+        + EDGE
+        + r" (?:on |in )?(?:next row and every|next and every|every) (?:foll )?(?:alt |<2>th )?row (?:until|to) (?:there are )?(?P<n>{N})(?: st)?(?: on needle)?"
+    )
+    if edge:
+        return CastOn(n, edge=edge["e"], until=figure(edge))
     ends = cursor.take(
         r"(?:st )?at (?P<e>end|beg|both end|each end|each side)(?: of (?P<w>next|each|every|this|row|same)(?: of)?(?: next| foll)?(?: (?P<m>{N}))?(?: row)?)?"
     )
@@ -127,11 +134,11 @@ def _cadenced(cursor: Cursor, n: Figure) -> Step | None:
     )
     if again:
         more = figure(again, "m")
-        times = Figure(tuple(one + 1 for one in more.values)) if more else ONE
+        often = Figure(tuple(one + 1 for one in more.values)) if more else ONE
         alt = bool(again["o"])
-        cadence = Cadence(first=ONE, every=Figure((2.0,)), goal=Goal(times=times, count="unclear"))
+        cadence = Cadence(first=ONE, every=Figure((2.0,)), goal=Goal(times=often, count="unclear"))
         return BindOffs(
-            n, rows=None if alt else times, edge="beg", times=times if alt else None, cadence=cadence if alt else None
+            n, rows=None if alt else often, edge="beg", times=often if alt else None, cadence=cadence if alt else None
         )
     once = cursor.take(BEG + r"next (?:row )?and (?:every )?(?:foll )(?:alt |rs |<\d+>th )row(?: (?P<n>{N}) x)?")
     if once:
@@ -141,10 +148,10 @@ def _cadenced(cursor: Cursor, n: Figure) -> Step | None:
         + r"(?:next|foll|<1>th|last|these|each of next|every) ?(?:foll )?(?P<m>{N})? ?(?P<o>alt |k |p |rs |ws )?(?:row|rnd)(?: (?P<t>{N}) x)?"
     )
     if rows:
-        times = figure(rows, "t") if rows["t"] else None
+        each = figure(rows, "t") if rows["t"] else None
         if rows["o"] or "every" in rows.group():
             return BindOffs(
-                n, edge="beg", rows=None if rows["o"] else figure(rows, "m"), times=times or figure(rows, "m") or ONE
+                n, edge="beg", rows=None if rows["o"] else figure(rows, "m"), times=each or figure(rows, "m") or ONE
             )
         return BindOffs(n, rows=figure(rows, "m") or ONE, edge="beg")
     both = cursor.take(

@@ -7,7 +7,7 @@ from dataclasses import replace
 from lastlook.leaflet.instruction import Apart, Buttonholes, Copy, Goal, Marker, OtherSide, Section, Step
 from lastlook.leaflet.parse.cursor import Cursor, figure, mm_of
 from lastlook.leaflet.parse.lengths import ending, goal
-from lastlook.leaflet.parse.runs import run
+from lastlook.leaflet.parse.stitch.runs import run
 
 PARTS = (
     r"raglan(?: (?:armhole|sleeve|shape))?|armhole|shoulder|neck(?:line)?|v neck|back neck|front neck|cap|top|sleeve cap|sleeve top|"
@@ -36,7 +36,7 @@ def _other_side(cursor: Cursor) -> Step | None:
     ):
         return OtherSide()
     if cursor.take(
-        r"(?:and )?(?:complete|finish|work)(?: (?:to|as|alt|side|st|rem|these))* correspond(?: (?:to|use|side|alt|<1>th|first))*(?: ?,? ?rev (?:all )?shape)?(?= [,;.:]|$)"
+        r"(?:and )?(?:complete|finish|work)(?: (?:to|as|alt|this|side|st|rem|these))* correspond(?: (?:to|use|side|alt|<1>th|first))*(?: ?,? ?rev (?:all )?shape)?(?= [,;.:]|$)"
     ):
         return OtherSide()
     if cursor.take(

@@ -19,7 +19,7 @@ MANNERS = r"(?:and |, )*(?:(?:keeping|keep|being|taking|take|having|allow|beg(?:
 SEWING = (
     r"(?:sew|knot|st (?:down|up|tog|in place)|make st <\d+> inch|seam|press|block|steam|damp|pin|weave|stitch|fold|turn (?:up|under|in|back|hem|to (?:ws|inside))|hem|baste|tack|face|line|lace|wash|dry|stretch|crochet|fasten|overcast|whip|oversew|catch|finish|trim|"
     r"join (?:the )?(?:\w+ ){0,4}?(?:seam|edges?|shoulder|side|sleeve|band|raglan|underarm|collar|cap|back|end)|join (?:shoulder|side|sleeve|raglan|tog|underarm|both|two|right|left|neck)|set in|set (?:in )?sleeve|insert|attach|make (?:a |<1> |<2> )?(?:pompon|pompom|tassel|cord|fringe|twisted|buttonloop|loop|crochet)|work (?:buttonhole st|<\d+> row (?:of )?(?:sc|dc)|blanket)|"
-    r"embroider|gather|thread|run|cut|starch|lay|pull|brush|wind|place (?:buttons?|zipper|elastic|on|a damp|between)|sl st|darn|<\d> (?:row|rnd) (?:of )?(?:sc|dc)\b|around [a-z]+ work (?:\S+ ){1,6}in crochet|bind (?:edges?|neck)|cover|put (?:in|on)|finish(?:ing)?|button|using (?:back|flat)|with (?:back st|flat seam)|stuff|adjust|reinforce|try|mark|measure|neaten|use backstitch|omit|avoid|easing|matching)"
+    r"embroider|gather|thread|run|cut|starch|lay|pull|brush|wind|place (?:buttons?|zipper|elastic|on|a damp|between)|sl st(?! (?:of|from|on|to))|darn|<\d> (?:row|rnd) (?:of )?(?:sc|dc)\b|around [a-z]+ work (?:\S+ ){1,6}in crochet|bind (?:edges?|neck)|cover|put (?:in|on)|finish(?:ing)?|button|using (?:back|flat)|with (?:back st|flat seam)|stuff|adjust|reinforce|try|mark|measure|neaten|use backstitch|omit|avoid|easing|matching)"
 )
 MOVES = re.compile(
     r"(?:^| )(?:k|p|inc|dec|bo|co|sl|narrow|widen|yo|psso|rib|tog|rep|row|rnd|st|pu|correspond|same as|stst|garter|make|turn|until|needle)(?= |$)"
@@ -92,6 +92,7 @@ def nothing(cursor: Cursor, before: list[Step]) -> Step | None:
         (r"\(|\)", "bracket"),
         (r"(?:use|with|over|in) (?:the )?(?:<\d>th|first|second|third|same|alt|free|empty) needle(?: ,)?", "needles"),
         (r"(?:on|at) (?:heel|sole|instep) st only", "place"),
+        (r"(?:k|work|make) (?:back|front|alt|another|<2>th|<1>|alt <1>)(?: (?:piece|sleeve|front|one|side|sock|glove|mitten))?(?: (?:exactly|just))? (?:in )?(?:same (?:way|manner)|same as this|like (?:it|this|<1>th))(?= ?[,;.]|$)", "make"),
         (r"make (?:<2>|another|<1>|both|alt|<2>th)(?: (?:more|alike|pieces?|the same|same|in same way|like this|like it|exactly|like|it|to correspond))*(?= [,;.]|$)", "make"),
         (r"\*(?: \*)*", "mark"),
     ):  # fmt: skip

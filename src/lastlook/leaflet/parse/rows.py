@@ -19,7 +19,7 @@ from lastlook.leaflet.instruction import (
 )
 from lastlook.leaflet.parse.cursor import Cursor, figure
 from lastlook.leaflet.parse.lengths import ending, goal
-from lastlook.leaflet.parse.runs import run
+from lastlook.leaflet.parse.stitch.runs import run
 from lastlook.leaflet.parse.working import plain_rows, run_on
 
 SIDE = r"(?: ?,? ?\( (?P<side>(?:(?!\)).){1,60}) \))?"
@@ -271,6 +271,12 @@ def _how_often(cursor: Cursor, found: RepeatRows, since: int) -> Step:
             continue
         cursor.pos = spot
         break
+    grown = cursor.take(
+        r", (?:k|work|p|having|with|use) (?P<n>{N})(?: ,? ?(?:and )?{N})*(?: st)? (?:between|before|after) (?:[a-z]+ ?){1,3}(?:instead|in place) of (?P<o>{N})"
+    )
+    if grown:
+        change = (figure(grown) or Figure((2.0,))).whole(0) - (figure(grown, "o") or Figure((0.0,))).whole(0)
+        return Progress(change, found.goal, found.last, span=cursor.span(since))
     return replace(found, span=cursor.span(since))
 
 

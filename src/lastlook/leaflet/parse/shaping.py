@@ -8,7 +8,7 @@ from dataclasses import replace
 from lastlook.leaflet.instruction import ONE, Cadence, Goal, Shape, Step, WorkOn
 from lastlook.leaflet.parse.cursor import Cursor, figure, mm_of
 from lastlook.leaflet.parse.lengths import ending, goal
-from lastlook.leaflet.parse.runs import run
+from lastlook.leaflet.parse.stitch.runs import run
 from lastlook.leaflet.sizelist import Figure
 
 TWO = Figure((2.0,))
@@ -211,8 +211,7 @@ def _times(cursor: Cursor) -> Goal | None:
         text = match.group()
         count = "more" if "more" in text or "further" in text else "in all" if "in-all" in text else "unclear"
         return Goal(times=figure(match), count=count)
-    far = goal(cursor) if cursor.see(r"(?:until|to) (?!end|last)") else None
-    return far
+    return goal(cursor) if cursor.see(r"(?:until|to) (?!end|last)") else None
 
 
 def _cadence(cursor: Cursor) -> Cadence | None:
@@ -230,8 +229,7 @@ def _cadence(cursor: Cursor) -> Cadence | None:
     if match:
         more = figure(match)
         times = Figure(tuple(one + 1 for one in more.values)) if more else ONE
-        cadence = Cadence(_every(match["o"]), first=ONE, goal=Goal(times=times, count="unclear"))
-        return cadence
+        return Cadence(_every(match["o"]), first=ONE, goal=Goal(times=times, count="unclear"))
     match = cursor.take(
         r"(?:on |of |in |at )*(?:every )?(?:next|foll) (?P<n>{N}) (?P<o>alt |rs |k |<\d+>th |ws |p )?(?:row|rnd)"
     )

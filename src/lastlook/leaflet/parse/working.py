@@ -8,7 +8,7 @@ from dataclasses import replace
 from lastlook.leaflet.instruction import Figure, Group, Nothing, RepeatRows, Run, Step, Structure, Work, WorkOn
 from lastlook.leaflet.parse.cursor import Cursor, figure
 from lastlook.leaflet.parse.lengths import OPTIONAL, ending, goal
-from lastlook.leaflet.parse.runs import run
+from lastlook.leaflet.parse.stitch.runs import run
 
 NAMED = {
     "stst": "stockinette", "garter": "garter", "moss": "moss", "dmoss": "double moss", "revstst": "reverse stockinette",
@@ -230,7 +230,7 @@ def plain_rows(cursor: Cursor) -> Step | None:
     ) or cursor.take(r"(?P<v>k|p|work|rib) (?:next |<1> |foll |one |back |k )?(?P<w>row|rnd)(?P<n>(?!x)x)?") or cursor.take(
         r"(?:k|work|make)? ?(?P<n>{N}) (?:plain |k |more )?(?P<v>k|p) (?P<w>row|rnd)"
     ) or cursor.take(r"(?P<n>{N}) (?:more )?(?P<w>row|rnd) (?:of )?(?P<v>k|p|rib|garter)(?: st)?") or cursor.take(
-        r"(?:and )?(?P<v>k|p)(?: k)? back(?: (?:to end|row))?(?P<w>(?!x)x)?(?P<n>(?!x)x)?")  # fmt: skip
+        r"(?:and )?(?P<v>k|p)(?: k)? back(?! (?:in same|same|as|like|exactly|of|st))(?: (?:to end|row))?(?P<w>(?!x)x)?(?P<n>(?!x)x)?")  # fmt: skip
     if match is None:
         return None
     n = figure(match) or Figure((1.0,))

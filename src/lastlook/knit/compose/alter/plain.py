@@ -9,7 +9,7 @@ from dataclasses import replace
 from lastlook.knit.worked import Act, Shaping, WorkedPiece, WorkedRow
 
 STOCKINETTE = frozenset({"", "plain", "purl", "knit", "stocking", "stocking stitch", "stockinette st"})
-PATTERN = "pattern as printed"
+PATTERN = "pattern st"
 PATTERNED = re.compile(r"\b(yo|y o|o|yarn over|over|w\.?l|wool forward|cable|twist|bobble|popcorn)\b|repeat from")
 """Words of a row that is neither plain nor purl."""
 NARROW = 24
@@ -21,9 +21,8 @@ def plain(piece: WorkedPiece) -> WorkedPiece:
     rows: list[WorkedRow] = []
     for spot, row in enumerate(piece.rows):
         name = "stockinette" if row.structure.lower() in STOCKINETTE else row.structure
-        if name == "stockinette" and PATTERNED.search(row.words.lower()):
-            name = PATTERN
-        elif name == "stockinette" and not row.shapings and rows and rows[-1].structure == PATTERN:
+        goes_on = bool(rows) and rows[-1].structure == PATTERN and not row.shapings
+        if name == "stockinette" and (goes_on or PATTERNED.search(row.words.lower())):
             name = PATTERN
         if spot == 0 and any(one.act is Act.PICK_UP for one in row.shapings) and len(piece.rows) > 1:
             name = piece.rows[1].structure

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field, replace
 
 from lastlook.leaflet.instruction import Figure, Group, Held, Item, Run, Taken, Work
 from lastlook.leaflet.parse.cursor import Cursor, figure
-from lastlook.leaflet.parse.stitches import stitch
+from lastlook.leaflet.parse.stitch.stitches import stitch
 
 DEEPEST = 6
 BETWEEN = r"(?:,|;|and|\.|--|:|-)"
@@ -171,7 +171,7 @@ def _repeat(cursor: Cursor, found: _Open, depth: int) -> bool:
 
 def _bare_reach(cursor: Cursor, found: _Open) -> re.Match[str] | None:
     """'K 1, P 1 across' repeats both."""
-    counted = all(isinstance(item, Work) and item.n is not None or isinstance(item, Group) for item in found.items)
+    counted = all((isinstance(item, Work) and item.n is not None) or isinstance(item, Group) for item in found.items)
     if found.stars or len(found.items) < 2 or not counted:
         return None
     return cursor.take(r"(?=(?:across|around)(?: row| rnd)?(?: [.,;]|$| for| until))")

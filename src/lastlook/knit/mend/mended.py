@@ -1,0 +1,131 @@
+"""Corrections tried: each is worked like the printed text; what leaves the least standing open wins, then the smallest.
+
+The one that is offered is read once more from the corrected text, from the start.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from lastlook import leaflet as paper
+from lastlook.finding import Cure, Edit, Span
+from lastlook.knit.assemble import plan
+from lastlook.knit.choose import Choice, Outcome, Reader, refers, total
+from lastlook.knit.mend.change import Change, changed_leaflet
+from lastlook.knit.mend.likely import candidates
+from lastlook.knit.needle import Trouble
+from lastlook.knit.tell.attempt import Attempt
+
+MOST_CANDIDATES = 260
+"""How many corrections are tried at most for one leaflet."""
+
+
+@dataclass(frozen=True)
+class Mended:
+    """A change that was tried, with what it leaves open."""
+
+    change: Change
+    score: float
+    attempt: Attempt
+
+
+def mend(reader: Reader, outcomes: list[Outcome], decided: list[Choice]) -> Mended | None:
+    """Return the best correction where something does not add up; None where nothing was found."""
+    score = total(outcomes)
+    if score < 1:
+        return None
+    chosen = {one.point.key: one.taken for one in decided}
+    best: tuple[float, float, int] | None = None
+    good: list[tuple[float, float, int, Change]] = []
+    for tried, change in enumerate(candidates(reader, outcomes)):
+        if tried >= MOST_CANDIDATES or (best is not None and change.weight > best[1] + 6 and best[0] == 0):
+            break
+        after = _try(reader, outcomes, change, chosen)
+        if after <= score - 1 + 1e-6:
+            good.append((after, change.weight, tried, change))
+            best = min(best, good[-1][:3]) if best else good[-1][:3]
+    for after, _, _, change in sorted(good, key=lambda one: one[:3])[:3]:
+        if _holds(reader, change, chosen, score):
+            return Mended(change, after, _said(reader, change, after))
+    return None
+
+
+def _holds(reader: Reader, change: Change, chosen: dict[str, int], score: float) -> bool:
+    """Read the corrected text from the start and see that it does what was found."""
+    leaflet = paper.read(change.text(reader.leaflet.source.text))
+    trial = Reader(leaflet, plan(leaflet), reader.gauge)
+    return len(leaflet.sizes) == len(reader.leaflet.sizes) and total(trial.work(chosen)) <= score - 1 + 1e-6
+
+
+def _try(reader: Reader, outcomes: list[Outcome], change: Change, chosen: dict[str, int]) -> float:
+    """Work the pieces that the change touches, in the sizes it touches; the rest stays as it was."""
+    leaflet = changed_leaflet(reader.leaflet, change)
+    if leaflet is None:
+        return float("inf")
+    made = plan(leaflet)
+    trial = Reader(leaflet, made, reader.gauge)
+    if len(made.tasks) != len(reader.plan.tasks):
+        return float("inf")
+    touched = {n for n, (a, b) in enumerate(zip(reader.plan.tasks, made.tasks, strict=True)) if a.steps != b.steps}
+    if touched:
+        first = min(touched)
+        later = {n for n, task in enumerate(made.tasks) if n > first and refers(task)}
+        trial.made = {key: hit for key, hit in reader.made.items() if key[1] not in touched | later}
+    names = reader.leaflet.sizes
+    sizes = [n for n, name in enumerate(names) if name in change.sizes]
+    rest = sum(one.score() for n, one in enumerate(outcomes) if n not in sizes)
+    return round(rest + sum(trial.work_size(n, chosen).score() for n in sizes), 4)
+
+
+def _said(reader: Reader, change: Change, left: float) -> Attempt:
+    text, sizes = reader.leaflet.source.text, reader.leaflet.sizes
+    old = ", ".join(text[spot.start : spot.end] for spot, _ in change.spots)
+    new = ", ".join(value for _, value in change.spots)
+    span = change.phrase or change.step
+    phrase = " ".join(text[span.start : span.end].split())
+    lead = f"In size {change.sizes[0]}, read" if len(change.sizes) == 1 < len(sizes) else "Read"
+    context = _context(text, change)
+    others = [name for name in sizes if name not in change.sizes]
+    then = "everything then adds up" if left < 1 else "this much then adds up"
+    cross = f"; size {' and '.join(others)} works as printed" if others and len(change.sizes) == 1 else ""
+    piece = _piece_of(reader, change)
+    edit = Edit(f"corrections.{piece}: {phrase}", change.text(text, span))
+    sentence = f"{lead} {new} for {old}{context}: {then}{cross}."
+    return Attempt(sentence, (Cure(sentence, (edit,)),))
+
+
+def _context(text: str, change: Change) -> str:
+    """Show the words round the figure as they would read: '(K 2, * yo)'."""
+    spot = change.spots[0][0]
+    words = change.phrase or change.step
+    start = max(words.start, text.rfind(" ", 0, max(0, spot.start - 14)) + 1)
+    stop = text.find(" ", min(len(text), change.spots[-1][0].end + 12))
+    piece = change.text(text, Span(start, max(spot.end, min(words.end, stop if stop > 0 else len(text)))))
+    return f" (“{' '.join(piece.split())}”)"
+
+
+def _piece_of(reader: Reader, change: Change) -> str:
+    for task in reader.plan.tasks:
+        if any(step.span == change.step for step in task.steps):
+            return task.name.lower()
+    return reader.leaflet.parts[change.part].name.lower()
+
+
+def mends(
+    reader: Reader, outcomes: list[Outcome], decided: list[Choice]
+) -> tuple[dict[Trouble, Attempt], dict[str, Attempt], Mended | None]:
+    """Return what to read instead: for the troubles, for the seams by size, and the change itself."""
+    found = mend(reader, outcomes, decided)
+    if found is None:
+        return {}, {}, None
+    touched = set(found.change.sizes)
+    names = reader.leaflet.sizes
+    troubles = {
+        one: found.attempt
+        for n, outcome in enumerate(outcomes)
+        if names[n] in touched
+        for hands in outcome.pieces.values()
+        for one in hands.troubles
+    }
+    seams = {name: found.attempt for n, name in enumerate(names) if name in touched}
+    return troubles, seams, found

@@ -1,0 +1,122 @@
+"""What lies ahead in a row: markers, turns, needles of a round, repeats that may be meant in two ways."""
+
+from __future__ import annotations
+
+from lastlook.finding import Span
+from lastlook.knit.needle.counting import compare
+from lastlook.knit.needle.live import Event, Live
+from lastlook.knit.needle.solve import Solved, solve
+from lastlook.knit.needle.state import Hands
+from lastlook.leaflet.instruction import Group, RowOf, Run, Taken
+
+
+def more_of(hands: Hands, run: Run, span: Span) -> int:
+    """Ask whether 'repeat from * n times' means n more or n in all."""
+    unclear = unclear_of(run)
+    if unclear is None:
+        return 1
+    times = hands.at(unclear.times)
+    return hands.choose("times", unclear.span, (
+        (f"worked once and {times} times more", 1), (f"{times} times in all", 0),
+    ))  # fmt: skip
+
+
+def unclear_of(run: Run) -> Group | None:
+    for item in run:
+        if isinstance(item, Group):
+            if item.times is not None and item.count == "unclear":
+                return item
+            inner = unclear_of(item.items)
+            if inner:
+                return inner
+    return None
+
+
+def marks_ahead(live: Live) -> tuple[int, ...]:
+    """Return the markers as they come in the next row."""
+    if live.rounds or live.next_right:
+        return live.marks
+    return tuple(sorted(live.n - mark for mark in live.marks))
+
+
+def keep_marks(live: Live, solved: Solved) -> None:
+    """Markers that a row named hang where it left them; those it did not name stay."""
+    if solved.marks:
+        was_right = live.rounds or not live.next_right
+        live.marks = tuple(solved.marks) if was_right else tuple(sorted(live.n - mark for mark in solved.marks))
+
+
+def short_row(hands: Hands, step: RowOf, solved: Solved) -> None:
+    """Turn before the end: what is left stays on the needle, unworked."""
+    live = hands.live
+    behind, left = live.behind, solved.left
+    total = live.n
+    row_ = hands.add(solved.used, solved.gives, tuple(solved.events), step.span, words=hands.words_of(step.span))
+    row_.used = solved.used
+    live.behind = left
+    live.n = total - solved.used + solved.gives
+    row_.after = live.n
+    del behind
+    hands.sections.setdefault("turned", row_.number)
+
+
+def round_by_needle(hands: Hands, step: RowOf, needles: tuple[Run, ...]) -> None:
+    live = hands.live
+    counts = hands.needle_parts
+    hands.done(step)
+    if len(counts) != len(needles) or sum(counts) != live.n:
+        counts = _guessed(live.n, len(needles))
+    used = gives = 0
+    after: list[int] = []
+    for run, n in zip(needles, counts, strict=True):
+        solved = solve(run, n, hands.world.size, "right")
+        used += solved.used
+        gives += solved.gives
+        after.append(max(0, n - solved.used + solved.gives))
+    events = (Event("dec" if gives < used else "inc", "inside", abs(used - gives)),) if used != gives else ()
+    hands.add(min(used, live.n), gives, events, step.span, words=hands.words_of(step.span))
+    hands.needle_parts = after
+
+
+def _guessed(n: int, needles: int) -> list[int]:
+    """Needles are as good as equal where the leaflet does not divide them; a foot has half on its instep needle."""
+    if needles == 3:
+        return [n // 4, n - 2 * (n // 4), n // 4]
+    each = n // max(1, needles)
+    return [each] * (needles - 1) + [n - each * (needles - 1)]
+
+
+def gather(hands: Hands, step: RowOf, run: Run) -> None:
+    """Stitches are picked up beside live ones, or taken from a holder, as at the gusset of a heel."""
+    hands.done(step)
+    live, more = hands.live, 0
+    for item in run:
+        if not isinstance(item, Taken):
+            continue
+        count = hands.at(item.n)
+        waits = hands.held[0] if hands.held and not item.picked_up else None
+        if waits is not None:
+            compare(hands, item.span, count, waits.n, "held")
+            more += waits.n
+            hands.held.pop(0)
+            live.rounds = live.rounds or hands.was_round
+        elif not item.picked_up and any(word in item.source for word in ("heel", "sole", "of <")):
+            continue
+        else:
+            more += count
+            hands.picked.append((item.source, count))
+    if more:
+        last = live.rows[-1] if live.rows else None
+        if (
+            last is not None
+            and last.span.start <= step.span.start
+            and any(event.act == "pick up" for event in last.events)
+            and last.section == hands.section
+        ):
+            last.gives += more
+            last.after += more
+            live.n += more
+        else:
+            hands.add(
+                live.n, live.n + more, (Event("pick up", "inside", more),), step.span, words=hands.words_of(step.span)
+            )

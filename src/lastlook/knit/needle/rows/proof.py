@@ -1,0 +1,75 @@
+"""Rows that do not use up their stitches; and rows that are only shown after the piece has ended."""
+
+from __future__ import annotations
+
+from lastlook.knit.needle import sides
+from lastlook.knit.needle.solve import Solved, solve
+from lastlook.knit.needle.state import Hands
+from lastlook.leaflet import instruction as say
+from lastlook.leaflet.instruction import Group, RowOf, Run, Work
+
+
+def judge(hands: Hands, step: RowOf, solved: Solved) -> None:
+    """Tell a row that uses fewer or more stitches than there are."""
+    n = hands.live.n - hands.live.behind
+    if solved.left == 0 or (hands.cast_on == 0 and solved.taken):
+        return
+    where = step.span
+    if solved.left < 0:
+        if _lifted(solved, -solved.left):
+            return
+        hands.trouble("row-long", where, solved.used, n)
+    elif solved.spare and solved.repeat and is_soft(step.run):
+        return
+    elif solved.spare and solved.repeat:
+        hands.trouble("repeat-does-not-fit", where, n - solved.left, n, str(solved.repeat))
+    elif not solved.turned:
+        hands.trouble("row-short", where, solved.used, n)
+
+
+def _lifted(solved: Solved, missing: int) -> bool:
+    """An increase without a method may take no stitch of the row: then the row fits (lifted increases)."""
+    incs = sum(event.n for event in solved.events if event.act == "inc")
+    if incs and incs == missing:
+        solved.used -= missing
+        solved.left = 0
+        return True
+    return False
+
+
+def is_soft(run: Run) -> bool:
+    """A rib or texture on a count that does not divide is let pass in print."""
+    return all(
+        (isinstance(one, Group) and all(isinstance(item, Work) and item.uses == item.gives for item in one.items))
+        or (isinstance(one, Work) and one.uses == one.gives)
+        for one in run
+    )
+
+
+def show(hands: Hands, step: RowOf) -> None:
+    """A row told after the piece has ended shows how a part of it is worked: it is checked, not added."""
+    if not step.run:
+        return
+    n = hands.shown or _shown_on(hands, step)
+    solved = solve(step.run, n, hands.world.size, hands.live.start_edge())
+    hands.done(step)
+    if solved.left:
+        judge_on(hands, step, solved, n)
+    for item, count in solved.taken:
+        sides.take(hands, item, count)
+    hands.shown = sum(solved.parts) + (n - solved.used if solved.left > 0 else 0)
+
+
+def _shown_on(hands: Hands, step: RowOf) -> int:
+    """Return how many stitches such a row is meant for: where stitches are held, those of the row that holds them."""
+    if any(isinstance(item, say.Held) for item in step.run):
+        for row_ in hands.parts[0].rows:
+            if any(event.act == "hold" for event in row_.events):
+                return row_.before
+    return hands.parts[0].rows[-1].after if hands.parts[0].rows else hands.live.n
+
+
+def judge_on(hands: Hands, step: RowOf, solved: Solved, n: int) -> None:
+    if is_soft(step.run):
+        return
+    hands.trouble("row-short" if solved.left > 0 else "row-long", step.span, solved.used, n)

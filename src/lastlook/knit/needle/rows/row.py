@@ -1,0 +1,220 @@
+"""One row told stitch by stitch, laid over the stitches on the needle and entered."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from lastlook.finding import Span
+from lastlook.knit.needle import sides
+from lastlook.knit.needle.rows.ahead import gather, keep_marks, marks_ahead, more_of, round_by_needle, short_row
+from lastlook.knit.needle.rows.proof import judge, show
+from lastlook.knit.needle.solve import Solved, fixed_uses, solve
+from lastlook.knit.needle.state import Hands, Recent
+from lastlook.leaflet import instruction as say
+from lastlook.leaflet.instruction import Group, RowOf, Run, Taken, Work
+
+
+def row(hands: Hands, step: RowOf) -> None:
+    """Work one row; a run without a label goes on with a row that is not full yet."""
+    if step.label is None and hands.pending and step.run:
+        hands.pending += step.run
+        hands.done(step)
+        attempt(hands, step, tuple(hands.pending))
+        return
+    close(hands)
+    if not hands.parts and not _starts(hands, step):
+        return
+    if step.needles:
+        round_by_needle(hands, step, step.needles)
+        _remember(hands, step, ())
+        return
+    if step.run and all(isinstance(item, say.Turn) for item in step.run):
+        hands.done(step)
+        return
+    if step.label is not None and step.label.name == "buttonhole" and hands.fixed_rows:
+        hands.shown = hands.live.n
+        show(hands, step)
+        hands.shown = 0
+        return
+    if hands.live.ended in ("bound off", "fastened off", "drawn up"):
+        show(hands, step)
+        return
+    if step.run and _rest_waits(hands, step):
+        step = replace(step, run=(*step.run, say.Turn()))
+    if step.like:
+        _by_reference(hands, step)
+        return
+    if not step.run:
+        if step.label:
+            hands.done(step)
+        return
+    times = min(hands.at(step.label.rows, 1), 400) if step.label and step.label.rows else 1
+    if step.label and step.label.side and not hands.live.rounds:
+        _turn_to(hands, step)
+    for _ in range(times):
+        attempt(hands, step, step.run)
+
+
+def _rest_waits(hands: Hands, step: RowOf) -> bool:
+    """'K 16; place the remaining 36 sts on a holder': what follows says that the row ends here."""
+    after = hands.following
+    if (
+        not isinstance(after, say.Hold)
+        or after.which == "center"
+        or any(isinstance(item, say.Turn | say.Held | say.BindOff) for item in step.run)
+    ):
+        return False
+    if any(isinstance(item, Work | Group) and item.reach for item in step.run[-1:]):
+        return False
+    return 0 < fixed_uses(step.run, hands.world.size) < hands.live.n
+
+
+def _starts(hands: Hands, step: RowOf) -> bool:
+    """A piece may begin with stitches that are picked up or come from holders."""
+    if any(isinstance(item, Taken) for item in step.run):
+        hands.begin(0)
+        hands.cast_on = 0
+        return True
+    return False
+
+
+def _turn_to(hands: Hands, step: RowOf) -> None:
+    """A row that is said to be a right-side row is one, whatever was counted before."""
+    wanted = step.label.side == "rs" if step.label else True
+    if hands.live.rows or hands.live.base:
+        if hands.live.next_right != wanted and step.label and 1 in step.label.numbers:
+            hands.live.next_right = wanted
+        return
+    hands.live.next_right = wanted
+
+
+def attempt(hands: Hands, step: RowOf, run: Run) -> None:
+    if len(hands.lives) > 1 and any(isinstance(item, say.CastOnInRow) for item in run):
+        sides.merge(hands)
+    if (
+        hands.cast_on != 0
+        and hands.parts
+        and any(isinstance(item, Taken) for item in run)
+        and not any(isinstance(item, say.Held) for item in run)
+    ):
+        gather(hands, step, run)
+        return
+    one = run[0] if len(run) == 1 else None
+    if isinstance(one, say.BindOff) and one.n is not None and hands.at(one.n) >= hands.live.n > 0:
+        sides.finish(hands, say.Finish("bound off", one.n, span=step.span))
+        hands.done(step)
+        return
+    live = hands.live
+    ahead = live.n - live.behind
+    if _is_last_stitch(hands, run, ahead):
+        hands.done(step)
+        return
+    solved = solve(run, ahead, hands.world.size, live.start_edge(), more_of(hands, run, step.span), marks_ahead(live))
+    if solved.left < 0 and step.label is None:
+        cut = _full_at(run, ahead, hands.world.size)
+        if cut:
+            attempt(hands, step, run[:cut])
+            attempt(hands, step, run[cut:])
+            return
+    full = solved.left <= 0 or solved.reached or solved.turned or solved.parted or bool(solved.held)
+    if not full and step.label is None and hands.cast_on != 0:
+        hands.pending, hands.pending_step = list(run), step
+        if run == step.run:
+            hands.pending = list(step.run)
+        return
+    hands.pending, hands.pending_step = [], None
+    hands.done(step)
+    commit(hands, step, run, solved)
+
+
+def _is_last_stitch(hands: Hands, run: Run, ahead: int) -> bool:
+    """'K 2 tog and fasten off' over all that is left is the end of the piece, not a row of it."""
+    ends = (
+        isinstance(hands.following, say.Finish) and hands.following.how == "fastened off" and hands.following.n is None
+    )
+    one = run[0] if len(run) == 1 else None
+    return ends and isinstance(one, Work) and one.n is not None and one.uses == ahead and one.gives == 1 and ahead > 1
+
+
+def _full_at(run: Run, ahead: int, size: int) -> int:
+    """Return after how many items an unlabelled run has used up the row exactly; 0 where it never does."""
+    for spot in range(1, len(run)):
+        if any(isinstance(item, Work) and item.reach for item in run[:spot]):
+            return 0
+        if fixed_uses(run[:spot], size) == ahead:
+            return spot
+    return 0
+
+
+def close(hands: Hands) -> None:
+    """End a row that was begun; what it leaves unworked is told where the row is labelled, and else set aside."""
+    step, run = hands.pending_step, tuple(hands.pending)
+    hands.pending, hands.pending_step = [], None
+    if step is None or not run:
+        return
+    live = hands.live
+    solved = solve(run, live.n - live.behind, hands.world.size, live.start_edge())
+    if live.rounds and step.label is None and solved.used == solved.gives:
+        hands.done(step)
+        return
+    if solved.used * 2 >= live.n > 0 or step.label is not None:
+        commit(hands, step, run, solved)
+        hands.done(step)
+
+
+def commit(hands: Hands, step: RowOf, run: Run, solved: Solved) -> None:
+    """Enter a row that was laid over the stitches."""
+    live = hands.live
+    if solved.turned and solved.left > 0:
+        short_row(hands, step, solved)
+    elif len(solved.parts) > 1:
+        judge(hands, step, solved)
+        sides.part(hands, solved, step.span)
+    else:
+        judge(hands, step, solved)
+        used = min(solved.used, live.n)
+        before = live.n
+        hands.add(used, solved.gives, tuple(solved.events), step.span, words=hands.words_of(step.span))
+        live.behind = 0
+        keep_marks(live, solved)
+        if solved.held and not solved.taken:
+            hands.kept["held"] = hands.kept.get("held", 0) + sum(solved.held)
+        if any(event.act == "bind off" for event in solved.events):
+            _note_offs(hands, solved, before, step.span)
+    for item, count in solved.taken:
+        sides.take(hands, item, count)
+    if hands.cast_on == 0 and len(hands.live.rows) == 1:
+        hands.picked_up = solved.gives
+    _remember(hands, step, run)
+
+
+def _note_offs(hands: Hands, solved: Solved, before: int, span: Span) -> None:
+    for event in solved.events:
+        if event.act == "bind off" and event.edge in ("left", "right"):
+            sides.check_edge(hands, event.edge, event.n, span)
+            at_side = hands.live.outer in ("", event.edge) and hands.section not in ("neck", "shoulder")
+            if hands.armhole_row is None and event.n >= 2 and at_side and before > 3 * event.n:
+                hands.armhole_row = hands.live.number - 1 - (0 if hands.live.number % 2 else 1)
+
+
+def _remember(hands: Hands, step: RowOf, run: Run) -> None:
+    number = step.label.numbers[0] if step.label and step.label.numbers else 0
+    entry = Recent(run, step.span, number, needles=step.needles)
+    if number == 1:
+        hands.book = {}
+    if number:
+        hands.book[number] = entry
+    hands.recent.append(entry)
+    del hands.recent[:-80]
+
+
+def _by_reference(hands: Hands, step: RowOf) -> None:
+    hands.done(step)
+    for number in step.like:
+        entry = hands.book.get(number)
+        if entry is None:
+            hands.trouble("row-not-there", step.span, 0, number)
+            return
+        again = RowOf(step.label, entry.run, span=step.span)
+        if entry.run:
+            attempt(hands, again, entry.run)

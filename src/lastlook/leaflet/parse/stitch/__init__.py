@@ -1,0 +1,1 @@
+"""Stitches, runs of them with their repeats, and crochet."""
