@@ -99,8 +99,7 @@ def _in_words(piece: WorkedPiece, row: int, found: rescues.Rescue) -> str:
     if found.found == found.should_be:
         return f"{piece.name} should have {found.should_be} stitches after row {row}, and has."
     lines = [
-        f"{piece.name} should have {found.should_be} stitches after row {row} and has {found.found}"
-        f" ({abs(found.found - found.should_be)} {'too many' if found.found > found.should_be else 'too few'}).",
+        finding.say(_off(piece, row, found)),
         "",
         "What explains it, the likeliest first:",
     ]
