@@ -12,7 +12,7 @@ from lastlook.leaflet.sizelist import Figure
 THING = (
     r"(?:piece|work|it|back|front|sleeve|armhole|foot|leg|band|collar|rib|strip|all|underarm|left front|right front|cuff|"
     r"garment|length|edge|side|sleeve seam|beret|total length|whole|shoulder|hat|scarf|belt|body|raglan|side edge|"
-    r"sweater|tie|panel|coat|jacket|vest|blanket|afghan|dress|stocking|glove|mitten|helmet|muffler|cape|pocket|shawl|stole|jumper|cardigan|"
+    r"sweater|join|tie|panel|coat|jacket|vest|blanket|afghan|dress|stocking|glove|mitten|helmet|muffler|cape|pocket|shawl|stole|jumper|cardigan|"
     r"pullover|blouse|skirt|bonnet|bootee|cover|rug|square|lace|edging|knitting|tube|hood|insertion|robe|sacque|"
     r"hand|crown|yoke|thumb|border|sock|fronts|this|entire piece|neckband|seam|hem|st|cap|side seam|patt|center)"
 )
@@ -110,7 +110,7 @@ def _like(cursor: Cursor) -> Goal | None:
         r"(?:(?:until|to|for|when) )?(?:(?P<s>" + THING + r") )?(?:(?:is |are |to |meas |be |has )*)(?:of |the )?"
         r"(?:same (?:length|depth|number of row|meas)|same|length|as long|correspond(?: in length)?|equal(?:s)?(?: in length)?|"
         r"even) (?:(?:as|to|with|use|in length to|use that of|in length) )?(?:(?:on|of|for|in|for) )?(?P<w>" + OTHER + r")"
-        r"(?: (?:to|at|up to|as far as|until) (?:beg of )?(?P<t>" + PLACES + r"))?"
+        r"(?: armhole| shoulder)?(?: (?:to|at|up to|as far as|until) (?:beg of )?(?P<t>" + PLACES + r"))?"
     )  # fmt: skip
     if match:
         to = match["t"] or ("shoulder" if match["s"] == "armhole" else "")

@@ -23,7 +23,7 @@ from lastlook.leaflet.parse.stitch.runs import run
 from lastlook.leaflet.parse.working import plain_rows, run_on
 
 SIDE = r"(?: ?,? ?\( (?P<side>(?:(?!\)).){1,60}) \))?"
-SIGN = r"(?: ?(?:: ?-|:|\. ?--|--|\. ?-|\.|,|-))?"
+SIGN = r"(?: ?(?:: ?-|:|, ?--|\. ?--|--|\. ?-|\.|,|-))?"
 MANY = r"(?:<\d+>(?:th)?(?: ?(?:,|and|to|thru|-|&|--|, and) ?<[\d|]+>(?:th)?)*)"
 
 

@@ -35,6 +35,13 @@ def work_on(cursor: Cursor, before: list[Step]) -> Step | None:
     since = cursor.pos
     if cursor.see(r"(?:and )?(?:k|p|work|cont|rib) (?:across|over) (?:\w+ )*{N}"):
         return None
+    if cursor.take(r"(?:and )?(?=when (?:[a-z]+ ){0,3}meas )"):
+        far = goal(cursor)
+        cursor.take(r",(?= (?:end|finish) )")
+        last = ending(cursor)
+        if far is not None:
+            return WorkOn(goal=far, ending=last or WorkOn().ending, span=cursor.span(since))
+        cursor.pos = since
     verb = cursor.take(VERB) or cursor.take(r"change to (?=stst|garter|moss|revstst|rib|patt|k )")
     text = verb.group() if verb else ""
     found = WorkOn(structure=_of_verb(text))

@@ -81,6 +81,8 @@ def _one(cursor: Cursor, found: _Open, depth: int) -> bool:
         return _star(cursor, found)
     if found.items and _repeat(cursor, found, depth):
         return True
+    if found.items and isinstance(found.items[-1], Taken) and cursor.take(r"\( (?:mark|place|with|use)[^()]*\)"):
+        return True
     if cursor.see(r"\("):
         group = _bracket(cursor, depth)
         if group is None:

@@ -103,7 +103,7 @@ STITCHES: tuple[tuple[str, Maker], ...] = (
     (r"inc (?:<1> )?{ST}(?:(?:k|p)(?:ways|wise) )?(?:in|into|on|by) (?:next|last|<1>th|same|this|following|foll|k|p|k twice into|center|end)(?: (?:st|<1> st))?", _fixed("inc", 1, 2)),
     (r"inc (?P<n>{N})(?: st)?(?= [,;.)*]| and| k| p|$)", _fixed("inc", 1, 2)),
     (r"inc(?: st)?(?= [,;)])", _fixed("inc", 1, 2)),
-    (r"widen(?: <1>)?(?! (?:st )?at )", _fixed("m1", 0, 1)),
+    (r"widen(?: <1>)?(?! (?:<1> )?(?:st )?at )", _fixed("m1", 0, 1)),
     (r"(?:pu|raise|lift|pick up) (?:(?:loop|st|yarn|<1>|thread|horizontal|parallel|bar|strand) ?){1,3}(?:between|before)(?: (?:st|needle|next|<2>|and|last) ?){0,4}(?:(?: ?,)? ?and (?:k|p)(?: (?:it|thru|into|back|of|tbl|in|this) ?){0,4})?", _fixed("m1", 0, 1)),
     (r"(?:dec)(?: <1>)?(?: st)?(?= [,;.)*]| k| p| and|$)", _fixed("dec", 2, 1)),
     (r"(?:make|m) (?P<n>{N})(?: st)?(?! (?:row|buttonhole|rnd))", _fixed("yo", 0, 1)),
