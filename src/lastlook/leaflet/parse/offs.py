@@ -328,11 +328,11 @@ def _divide(cursor: Cursor) -> Step | None:
     parts: list[Figure] = []
     spans: list[Span] = []
     if match or cursor.see(
-        r"(?:there (?:are|is|be) |having |you (?:should )?having )?{N}(?: st)? on (?:<1>th|first) (?:needle)?"
+        r"(?:there (?:are|is|be|should be) |having |you (?:should |must |will )?having )?{N}(?: st)? on (?:<1>th|first) (?:needle)?"
     ):
         while True:
             part = cursor.take(
-                r"(?:(?:,|and|, and|--|\(|having|there are|you having|:|;) )*(?P<n>{N})(?: st)? (?:on|in) (?:(?:<\d>th|first|each of next|each|alt|last|<2>|<3>|alt|heel|instep) ?)+(?:needle)?(?: \))?"
+                r"(?:(?:,|and|, and|--|\(|having|there are|there should be|you having|you should having|you must having|:|;) )*(?P<n>{N})(?: st)? (?:on|in) (?:(?:<\d>th|first|each of next|each|alt|last|<2>|<3>|alt|heel|instep) ?)+(?:needle)?(?: \))?"
             )
             if part is None:
                 break
