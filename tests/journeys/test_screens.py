@@ -22,6 +22,7 @@ SCREENS = [
     "/last-look",
     "/sheets",
     "/needles/pullover",
+    "/add",
 ]
 NEVER = ("worked piece", "finding", " mate ", "invalid", "error", "oops", "please")
 """Words that stay in the code."""

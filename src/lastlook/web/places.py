@@ -20,6 +20,7 @@ def of(outfit: Outfit, at: str) -> list[tuple[str, str]]:
     out += [(_named("Cutting table", one.name, many), table(at, one.name)) for one in outfit.sewings]
     out += [("Last look", f"{at}/last-look"), ("Sheets", f"{at}/sheets")]
     out += [(_named("Needles", one.name, len(outfit.knittings)), needles(at, one.name)) for one in outfit.knittings]
+    out.append(("Add", f"{at}/add"))
     return out
 
 

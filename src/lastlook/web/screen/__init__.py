@@ -5,7 +5,7 @@ from collections.abc import Awaitable, Callable
 from starlette.requests import Request
 from starlette.responses import Response
 
-from lastlook.web.screen import last_look, lay, leaflet, needle, outfit, paper, sheets, stock, toile, wearer
+from lastlook.web.screen import add, last_look, lay, leaflet, needle, outfit, paper, sheets, stock, toile, wearer
 
 Act = Callable[[Request], Response | Awaitable[Response]]
 Screen = Callable[[Request], Response]
@@ -22,6 +22,7 @@ SCREENS: tuple[tuple[str, Screen], ...] = (
     ("/sheets/{name}", sheets.fetch),
     ("/needles/{garment}", needle.show),
     ("/toile/{garment}", toile.show),
+    ("/add", add.show),
     ("/last-look", last_look.show),
 )
 

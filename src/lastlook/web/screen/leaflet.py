@@ -17,4 +17,5 @@ def show(request: Request) -> Response:
     one = desk.knitted(request.path_params["garment"])
     proof = proof_of(one.reading, one.findings)
     pictures = drawings.knitted(one, sheet.manner_of(desk.outfit))
-    return framed(request, "leaflet/page.html", desk, one=one, proof=proof, pictures=pictures)
+    yarns = [("", "no yarn yet"), *((yarn.name, yarn.name.replace("-", " ")) for yarn in desk.outfit.yarns)]
+    return framed(request, "leaflet/page.html", desk, one=one, proof=proof, pictures=pictures, yarns=yarns)

@@ -7,6 +7,7 @@ from starlette.responses import Response
 
 from lastlook import sheet
 from lastlook.knit import WorkedPiece, WorkedRow
+from lastlook.knit import outline as outline_of
 from lastlook.outfit import Knitted, MadePiece, Outfit
 from lastlook.web.page import framed, number_of, room_of
 
@@ -19,7 +20,7 @@ def show(request: Request) -> Response:
     """Show the row of one piece that is worked next."""
     desk = room_of(request).desk(number_of(request))
     one = desk.knitted(request.path_params["garment"])
-    piece = _chosen(one.pieces, request.query_params.get("piece"))
+    piece = _in_words(one, _chosen(one.pieces, request.query_params.get("piece")))
     done = min(one.plan.rows_done(piece.name), len(piece.rows)) if piece else 0
     row = piece.rows[done] if piece and done < len(piece.rows) else None
     return framed(
@@ -30,7 +31,7 @@ def show(request: Request) -> Response:
         piece=piece,
         done=done,
         row=row,
-        drawing=sheet.svg(sheet.draw_row(row, WIDE_MM, sheet.manner_of(desk.outfit))) if row else "",
+        drawing=_drawing(one, piece, row, sheet.manner_of(desk.outfit)) if piece and row else "",
         made=_made(desk.outfit, one, piece),
         left=desk.outfit.manner.hand == "left",
         lately=_lately(piece, done),
@@ -41,6 +42,22 @@ def show(request: Request) -> Response:
 def _chosen(pieces: tuple[WorkedPiece, ...], name: str | None) -> WorkedPiece | None:
     """Return the piece asked for, else the first one."""
     return next((piece for piece in pieces if piece.name == name), pieces[0] if pieces else None)
+
+
+def _in_words(one: Knitted, piece: WorkedPiece | None) -> WorkedPiece | None:
+    """Return the piece with every row in the words of the chosen size."""
+    if piece is None or one.size is None:
+        return piece
+    sizes = one.reading.sizes
+    return sheet.written(piece, len(sizes), sizes.index(one.size.size) if one.size.size in sizes else 0)
+
+
+def _drawing(one: Knitted, piece: WorkedPiece, row: WorkedRow, manner: sheet.Manner) -> str:
+    """Return the row on the needle, with the fabric worked so far below it where a gauge is known."""
+    gauge = one.working_gauge
+    outline = outline_of(piece, gauge) if gauge else None
+    fabric = sheet.Knitted(piece, outline, gauge) if gauge and outline else None
+    return sheet.svg(sheet.draw_row(row, WIDE_MM, manner, fabric))
 
 
 def _made(whole: Outfit, one: Knitted, piece: WorkedPiece | None) -> MadePiece | None:

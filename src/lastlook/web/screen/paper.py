@@ -15,6 +15,12 @@ from lastlook.web.page import framed, number_of, room_of
 TIMES = 0.16
 """The scale of the pictures."""
 MOST_VERSIONS = 40
+FOLDS = [
+    ("none", "open, one layer"),
+    ("lengthwise", "folded lengthwise"),
+    ("both-selvedges-to-middle", "with both selvedges folded to the middle"),
+    ("crosswise", "folded crosswise"),
+]
 PLACES = {"waist": "top", "high hip": "upper", "hip": "middle", "hem": "foot", "line": "lower"}
 
 
@@ -65,6 +71,9 @@ def show(request: Request) -> Response:
         seams=one.drafted.seams,
         girths=_girths(one.drafted),
         ways=act.WAYS,
+        kinds=[(kind, kind.replace("-", " ")) for kind in paper.KINDS],
+        cloths=[("", "no cloth yet"), *((cloth.name, cloth.name.replace("-", " ")) for cloth in desk.outfit.cloths)],
+        folds=FOLDS,
         versions=_versions(request),
         against=_against(request),
         overlays=drawings.overlays(_before(request, one), one, manner),
