@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from lastlook.geometry.curve import Segment
+from lastlook.geometry.curve import Line, Segment
 from lastlook.geometry.path import Path
 from lastlook.geometry.point import Point, distance_mm
 from lastlook.geometry.split import split
 
 _SAMPLES = 16
-_ROUNDS = 40
+_ROUNDS = 60
 
 
 @dataclass(frozen=True)
@@ -35,7 +35,13 @@ def nearest(path: Path, point: Point) -> Place:
 
 
 def _closest(segment: Segment, point: Point) -> tuple[float, float]:
-    """Return the least distance and its share: sampled, then narrowed by thirds."""
+    """Return the least distance and its share: on a line worked out, on a curve sampled, then narrowed by thirds."""
+    if isinstance(segment, Line):
+        x, y = segment.end[0] - segment.start[0], segment.end[1] - segment.start[1]
+        square = x * x + y * y
+        dot = (point[0] - segment.start[0]) * x + (point[1] - segment.start[1]) * y
+        share = min(1.0, max(0.0, dot / square)) if square else 0.0
+        return distance_mm(segment.at(share), point), share
     shares = [step / _SAMPLES for step in range(_SAMPLES + 1)]
     best = min(shares, key=lambda share: distance_mm(segment.at(share), point))
     low, high = max(0.0, best - 1 / _SAMPLES), min(1.0, best + 1 / _SAMPLES)

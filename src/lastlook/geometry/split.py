@@ -78,6 +78,8 @@ def _shares(segment: Segment, through: Point, direction: Point) -> list[float]:
             return []
         share = first / (first - last)
         return [share] if -1e-12 <= share <= 1 + 1e-12 else []
+    if _one_side(segment, through, direction):
+        return []
     marks = [step / _STEPS for step in range(_STEPS + 1)]
     values = [off(mark) for mark in marks]
     found = []
@@ -89,6 +91,13 @@ def _shares(segment: Segment, through: Point, direction: Point) -> list[float]:
     if values[-1] == 0:
         found.append(1.0)
     return found
+
+
+def _one_side(segment: Cubic, through: Point, direction: Point) -> bool:
+    """Whether a curve's corners all lie on one side of a line, and the curve with them."""
+    corners = (segment.start, segment.out, segment.into, segment.end)
+    sides = [(x - through[0]) * direction[1] - (y - through[1]) * direction[0] for x, y in corners]
+    return min(sides) > 0 or max(sides) < 0
 
 
 def _root(off: Callable[[float], float], low: float, high: float) -> float:

@@ -6,8 +6,8 @@ import math
 from collections.abc import Callable
 
 _HALVINGS = 100
-_FINE = 1e-7
-"""Lengths are solved to a ten-thousandth of a micrometre."""
+_FINE = 1e-6
+"""Lengths are solved to a nanometre."""
 
 
 def solve(short_by: Callable[[float], float], low: float, high: float) -> float | None:

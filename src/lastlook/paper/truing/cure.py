@@ -85,16 +85,18 @@ def _at_sides(drafted: Drafted, join: Join, tops: list[PaperPiece], over_mm: flo
         return None
 
     def make(mm: float) -> tuple[Alteration, ...]:
-        moved = tuple(Widen(piece.name, mm, "waist", name) for piece, name in edges)
-        return (*moved, *_levelled(drafted, moved))
+        return tuple(Widen(piece.name, mm, "waist", name) for piece, name in edges)
 
     by = _solved(drafted, join, make, -FURTHEST_MM, FURTHEST_MM, over_mm)
     if by is None:
         return None
+    level = _levelled(drafted, make(by))
+    if level:
+        by = _solved(drafted, join, lambda mm: (*make(mm), *level), by - 1, by + 1, over_mm) or by
     verb = "take" if by < 0 else "let"
     way = "off" if by < 0 else "out at"
     say = f"{verb} {tenths(abs(by))} mm {way} each of the {_number(count)} side-seam edges at the waist"
-    return Remedy(say, make(by), abs(by) <= SAFE_EDGE_MM)
+    return Remedy(say, (*make(by), *level), abs(by) <= SAFE_EDGE_MM)
 
 
 def _levelled(drafted: Drafted, moved: tuple[Alteration, ...]) -> tuple[Alteration, ...]:
@@ -104,7 +106,8 @@ def _levelled(drafted: Drafted, moved: tuple[Alteration, ...]) -> tuple[Alterati
     for join, seam in zip(after.joins, walk_all(after.joins, after.pieces, after.easing), strict=False):
         sides = len(join.a) == len(join.b) == 1 and is_side(join.a[0].edge) and is_side(join.b[0].edge)
         if sides and seam.meets is Meets.NO and abs(seam.difference) < SMALL_MM:
-            extra += [side_remedies(after, join, seam)[0].alterations[0]] if side_remedies(after, join, seam) else []
+            remedies = side_remedies(after, join, seam)
+            extra += remedies[0].alterations if remedies else ()
     return tuple(extra)
 
 
