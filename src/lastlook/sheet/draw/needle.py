@@ -33,7 +33,7 @@ POINT_MM = 9.0
 """Length of the needle's point and of its knob's end."""
 NEEDLE_MM = 2.2
 LOOP_MM = 4.2
-FABRIC_Y_MM, FABRIC_MM = 27.0, 62.0
+FABRIC_Y_MM, FABRIC_MM = 27.0, 38.0
 """Where the fabric begins below the needle, and how much of it is shown."""
 SMALL = Style(6.5)
 COUNT = Style(7, Face.BOLD)
