@@ -7,6 +7,7 @@ is printed follows from the outfit and is no part of it.
 from __future__ import annotations
 
 import os
+import threading
 from pathlib import Path
 
 from lastlook.finding import Certainty, Finding, Where
@@ -84,7 +85,7 @@ def _inside(root: Path, name: str) -> Path:
 
 def _put(spot: Path, data: bytes) -> None:
     spot.parent.mkdir(parents=True, exist_ok=True)
-    half = spot.with_name(HALF_WRITTEN)
+    half = spot.with_name(f"{HALF_WRITTEN}-{os.getpid()}-{threading.get_ident()}")
     with half.open("wb") as out:
         out.write(data)
         out.flush()
