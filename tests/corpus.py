@@ -108,9 +108,9 @@ def _plain(words: str) -> str:
 
 def _words(leaflet: Leaflet, got: Json) -> Iterator[str]:
     phrases, understood = got["read"]["phrases"], got["read"]["understood"]
-    if phrases == 0:
+    if phrases == 0 and leaflet.truth["sizes"]:
         yield "words: nothing was read"
-    elif understood / phrases < leaflet.truth["understood"]:
+    elif phrases and understood / phrases < leaflet.truth["understood"]:
         first = [spot["text"][:50] for spot in got["read"]["not_understood"][:3]]
         yield f"words: {understood} of {phrases} phrases understood; not {first}"
 
