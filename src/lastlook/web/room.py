@@ -85,7 +85,8 @@ class Room:
 
     def follow(self, number: int) -> Finding | None:
         """Take in what was changed in the outfit's folder, and bring the folder up to date."""
-        return keep.follow(self.shelf, self.kept(number), self.clock())
+        with self._turn:
+            return keep.follow(self.shelf, self.kept(number), self.clock())
 
     def desk(self, number: int) -> Desk:
         """Return the outfit as it stands, laid out, with what was changed in its folder by hand taken in."""
