@@ -15,6 +15,8 @@ from lastlook.quantity import Missing, Origin, Units, write_length
 
 AVERAGE_MM = {
     "neck_base_girth": (346.0, 48.0),
+    "back_width": (352.0, 52.0),
+    "centre_back_to_wrist": (807.0, 71.0),
     "back_waist_length": (367.0, 49.0),
     "scye_depth": (186.0, 28.0),
     "underarm_length": (443.0, 58.0),

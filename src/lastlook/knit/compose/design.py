@@ -17,6 +17,14 @@ from lastlook.knit.compose.raglan import (
     raglan_shape,
     write_raglan,
 )
+from lastlook.knit.compose.shoulder import (
+    shoulder_counts,
+    shoulder_mates,
+    shoulder_measures,
+    shoulder_pieces,
+    shoulder_shape,
+    write_shouldered,
+)
 from lastlook.quantity import Missing, Units, write_length
 
 HALF_CM_MM = 5.0
@@ -46,6 +54,39 @@ def design_raglan(who: wearer.Wearer, asked: Asked) -> Composed:
     return Composed(title, size, leaflet, pieces, raglan_mates(counts, asked), measures, rungs, findings)
 
 
+def design_shouldered(who: wearer.Wearer, asked: Asked, construction: str) -> Composed:
+    """Return a garment with shoulders for a wearer: `construction` is 'set-in' or 'dropped'."""
+    name = "Slipover" if asked.sleeve == "none" else asked.opening
+    title = f"{'Set-in' if construction == 'set-in' else 'Dropped-shoulder'} {name.lower()}"
+    size = _size(who)
+    if isinstance(asked.gauge.rows, Missing):
+        return not_composed(title, size, [_no_row_gauge(asked.gauge.rows)])
+    body = Body(who)
+    shape = shoulder_shape(body, asked, construction)
+    if shape is None:
+        return not_composed(title, size, body.all_findings())
+    need = asked.edging.repeat + asked.edging.extra
+    if need > shape.cuff * asked.stitches_per_mm:
+        return not_composed(title, size, [_edging_too_wide(need, shape.cuff * asked.stitches_per_mm)])
+    counts = shoulder_counts(shape, asked)
+    if counts is None:
+        return not_composed(title, size, [_no_cap(), *body.all_findings()])
+    pieces = shoulder_pieces(counts, asked)
+    measures = shoulder_measures(shape, counts, asked)
+    leaflet = write_shouldered(title, pieces, counts, asked, size)
+    rungs = (RUNG_WORDS[counts.cap.rung],) if counts.cap else ()
+    findings = (*body.all_findings(), *off_target(measures, HALF_CM_MM))
+    return Composed(title, size, leaflet, pieces, shoulder_mates(asked), measures, rungs, findings)
+
+
+def _no_cap() -> Finding:
+    return cant_hold(
+        "No sleeve cap of this width goes into the armhole.",
+        "Its edge has to be as long as the armhole's, and its stitches have to be taken off in its rows.",
+        "Ask for a deeper armhole, or a narrower sleeve.",
+    )
+
+
 def _clash(shape: RaglanShape, asked: Asked) -> Finding | None:
     """Return what can't be at all, before a stitch is counted."""
     length = shape.sleeve_seam + shape.depth
@@ -54,12 +95,16 @@ def _clash(shape: RaglanShape, asked: Asked) -> Finding | None:
     cuff = shape.cuff * asked.stitches_per_mm
     need = asked.edging.repeat + asked.edging.extra
     if need > cuff:
-        return cant_hold(
-            f"One repeat of the edging is {need} stitches with its edges, and the cuff has only {cuff:.0f}.",
-            "An edging has to hold at least one whole repeat on the narrowest piece.",
-            "Ask for a narrower rib, or garter.",
-        )
+        return _edging_too_wide(need, cuff)
     return None
+
+
+def _edging_too_wide(need: int, cuff: float) -> Finding:
+    return cant_hold(
+        f"One repeat of the edging is {need} stitches with its edges, and the cuff has only {cuff:.0f}.",
+        "An edging has to hold at least one whole repeat on the narrowest piece.",
+        "Ask for a narrower rib, or garter.",
+    )
 
 
 def _size(who: wearer.Wearer) -> str:

@@ -176,10 +176,14 @@ def write_piece(piece: WorkedPiece, needles: tuple[str, str] = ("smaller", "larg
     underarm = marks.get("underarm", len(piece.rows))
     lower = write_rows(piece.rows[edging:underarm])
     first = f"{opening} Beginning with a k row, work in stockinette st as follows: {' '.join(lower)}"
-    upper = write_rows(piece.rows[underarm:])
-    if upper:
-        upper[0] = f"{upper_heading(piece)} {upper[0]}".strip()
-    return [first, *upper, *ending(piece)]
+    shoulder = max(underarm, marks.get("shoulder", len(piece.rows)))
+    upper = _headed(upper_heading(piece), write_rows(piece.rows[underarm:shoulder]))
+    top = _headed("SHAPE SHOULDERS:", write_rows(piece.rows[shoulder:]))
+    return [first, *upper, *top, *ending(piece)]
+
+
+def _headed(head: str, lines: list[str]) -> list[str]:
+    return [f"{head} {lines[0]}".strip(), *lines[1:]] if lines else []
 
 
 def upper_heading(piece: WorkedPiece) -> str:

@@ -84,8 +84,8 @@ def raglan_counts(shape: RaglanShape, asked: Asked) -> RaglanCounts | None:
     top = _best_top(shape, asked, back, sleeve)
     if top is None:
         return None
-    rib, side = _two_lengths(shape.rib, shape.side, r)
-    cuff_rows, seam = _two_lengths(shape.cuff_rib, shape.sleeve_seam, r)
+    rib, side = two_lengths(shape.rib, shape.side, r)
+    cuff_rows, seam = two_lengths(shape.cuff_rib, shape.sleeve_seam, r)
     free = even(min(CUFF_FREE_MM, (shape.sleeve_seam - shape.cuff_rib) / 4) * r)
     neck_rows = min(even(shape.neck_drop * r), top.rows - 2)
     front = _front(shape, asked, back, hem, top, neck_rows)
@@ -110,7 +110,7 @@ def raglan_counts(shape: RaglanShape, asked: Asked) -> RaglanCounts | None:
     )
 
 
-def _two_lengths(first_mm: float, whole_mm: float, rows_per_mm: float) -> tuple[int, int]:
+def two_lengths(first_mm: float, whole_mm: float, rows_per_mm: float) -> tuple[int, int]:
     """Return even rows of the edging and of the whole, edging included."""
     first = max(2, even(first_mm * rows_per_mm))
     return first, max(first + 2, even(whole_mm * rows_per_mm))

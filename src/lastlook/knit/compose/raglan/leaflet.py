@@ -8,7 +8,7 @@ from collections.abc import Sequence
 
 from lastlook.knit.compose.asked import Asked
 from lastlook.knit.compose.craft.row_words import row_words
-from lastlook.knit.compose.craft.write import edging_words, write_piece, write_rows
+from lastlook.knit.compose.craft.write import edging_words, ending, write_piece, write_rows
 from lastlook.knit.compose.raglan.counts import RaglanCounts
 from lastlook.knit.compose.raglan.finishing import (
     HOLE_STITCHES,
@@ -27,7 +27,7 @@ WIDTH = 78
 
 def write_raglan(title: str, pieces: Sequence[WorkedPiece], counts: RaglanCounts, asked: Asked, size: str) -> str:
     """Return the leaflet."""
-    parts = [title.upper(), *_head(asked, size)]
+    parts = [title.upper(), *page_head(asked, size)]
     for piece in pieces:
         if piece.part_of is None:
             parts.append("\n".join([heading(piece), *body_of(piece, pieces)]))
@@ -36,7 +36,8 @@ def write_raglan(title: str, pieces: Sequence[WorkedPiece], counts: RaglanCounts
     return "\n\n".join(wrapped(part) for part in parts) + "\n"
 
 
-def _head(asked: Asked, size: str) -> list[str]:
+def page_head(asked: Asked, size: str) -> list[str]:
+    """Return size, gauge and materials."""
     rows = asked.gauge.rows
     row_words_ = "" if isinstance(rows, Missing) else f" and {rows.best:g} rows"
     return [
@@ -67,14 +68,11 @@ def two_sides(piece: WorkedPiece, first: WorkedPiece, second: WorkedPiece) -> li
     rest = piece.end_stitches - row.before
     lead = _counted(row_words(row), row.before)
     lines = [f"SHAPE NECK: Next row: {lead}, turn, leaving remaining {rest} sts on a stitch holder -- {row.after} sts."]
-    lines += write_rows(first.rows[1:])
+    lines += [*write_rows(first.rows[1:]), *ending(first)]
     held = f"Slip center {center} sts on to a stitch holder. " if center else ""
     again = second.rows[0]
-    lines.append(
-        f"{held}With right side facing, join yarn to remaining {again.before} sts."
-        f"\nNext row: {row_words(again)} -- {again.after} sts."
-    )
-    return lines + write_rows(second.rows[1:])
+    lines.append(f"{held}With right side facing, join yarn to remaining {again.before} sts.")
+    return [*lines, *write_rows(second.rows), *ending(second)]
 
 
 def _counted(words: str, stitches: int) -> str:

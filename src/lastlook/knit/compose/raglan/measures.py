@@ -17,7 +17,7 @@ from lastlook.quantity import Missing
 
 def raglan_measures(shape: RaglanShape, counts: RaglanCounts, asked: Asked) -> tuple[FinishedMeasure, ...]:
     """Return every girth and length of the garment, sewn up."""
-    across, down = _across(asked), _down(asked)
+    across, down = across_by(asked), down_by(asked)
     body = counts.back + (counts.front if asked.opening == "pullover" else 2 * counts.front)
     seams = 4 * SEAM_STITCHES + (2 * SEAM_STITCHES if asked.opening == "cardigan" else 0)
     hems = counts.hem + (counts.front_hem if asked.opening == "pullover" else 2 * counts.front_hem)
@@ -38,7 +38,9 @@ def raglan_measures(shape: RaglanShape, counts: RaglanCounts, asked: Asked) -> t
     return tuple(out)
 
 
-def _across(asked: Asked) -> Callable[[str, float, float, float], FinishedMeasure]:
+def across_by(asked: Asked) -> Callable[[str, float, float, float], FinishedMeasure]:
+    """Return a measure across, from stitches."""
+
     def across(name: str, target_mm: float, stitches: float, band_mm: float) -> FinishedMeasure:
         width = asked.gauge.width_mm(stitches)
         return FinishedMeasure(name, target_mm, width.best + band_mm, width.plus_minus)
@@ -46,7 +48,9 @@ def _across(asked: Asked) -> Callable[[str, float, float, float], FinishedMeasur
     return across
 
 
-def _down(asked: Asked) -> Callable[[str, float, float], FinishedMeasure]:
+def down_by(asked: Asked) -> Callable[[str, float, float], FinishedMeasure]:
+    """Return a measure down, from rows."""
+
     def down(name: str, target_mm: float, rows: float) -> FinishedMeasure:
         length = asked.gauge.length_mm(rows)
         if isinstance(length, Missing):

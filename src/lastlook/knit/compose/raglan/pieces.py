@@ -7,6 +7,7 @@ later is as long. Every piece begins with a right-side row and every edging has 
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import Protocol
 
 from lastlook.knit.compose.asked import Asked
 from lastlook.knit.compose.craft.evenly import intervals, left_over_rows
@@ -19,6 +20,19 @@ from lastlook.piece import Edge, EdgeName, Mate, Unit
 PLAIN = "stockinette"
 HANDS = {"left": "right", "right": "left"}
 """The front's edge as seen from its right side lies on the other side of the wearer."""
+
+
+class LowerCounts(Protocol):
+    """What a body piece needs to know below the underarm."""
+
+    @property
+    def hem(self) -> int: ...
+    @property
+    def back(self) -> int: ...
+    @property
+    def rib_rows(self) -> int: ...
+    @property
+    def side_rows(self) -> int: ...
 
 
 def raglan_pieces(counts: RaglanCounts, asked: Asked) -> tuple[WorkedPiece, ...]:
@@ -48,7 +62,7 @@ def _mate(a: str, a_edge: str, b: str, b_edge: str, unit: Unit) -> Mate:
     return Mate(EdgeName(a, a_edge), EdgeName(b, b_edge), unit, 2.0 if unit is Unit.ROWS else 0.0)
 
 
-def _lower(counts: RaglanCounts, edging: str, cast_on: int, edges: Sequence[str]) -> Needle:
+def lower(counts: LowerCounts, edging: str, cast_on: int, edges: Sequence[str]) -> Needle:
     """Work edging and side of a body piece, its side edges shaped as on every other."""
     needle = Needle(cast_on)
     needle.even(edging, counts.rib_rows)
@@ -76,7 +90,7 @@ def shape_sides(needle: Needle, change: int, rows: int, edges: Sequence[str], fr
 
 
 def _back(counts: RaglanCounts, edging: str) -> WorkedPiece:
-    needle = _lower(counts, edging, counts.hem, ("left", "right"))
+    needle = lower(counts, edging, counts.hem, ("left", "right"))
     _underarms(needle, counts.underarm)
     _slopes(needle, counts.body_slope.takes, counts.body_slope.takes)
     needle.mark("neck")
@@ -103,7 +117,7 @@ def _sleeve(counts: RaglanCounts, edging: str) -> WorkedPiece:
 
 def _front(counts: RaglanCounts, asked: Asked) -> tuple[WorkedPiece, ...]:
     """Work the front of a pullover up to the neck, and the two sides above it."""
-    needle = _lower(counts, asked.edging.structure, counts.hem, ("left", "right"))
+    needle = lower(counts, asked.edging.structure, counts.hem, ("left", "right"))
     _underarms(needle, counts.underarm)
     takes = counts.body_slope.takes
     start = counts.raglan_rows - counts.neck_rows
@@ -145,7 +159,7 @@ def _neck_side(arm: str, stitches: int, takes: Sequence[int], neck: Sequence[int
 def _half_front(counts: RaglanCounts, asked: Asked, hand: str) -> WorkedPiece:
     """Work one front of a cardigan; `hand` is the wearer's, the arm edge lies on the other side of the fabric."""
     arm, name = HANDS[hand], f"{hand.title()} Front"
-    needle = _lower(counts, asked.edging.structure, counts.front_hem, (arm,))
+    needle = lower(counts, asked.edging.structure, counts.front_hem, (arm,))
     if arm == "left":
         needle.row(PLAIN)
     needle.row(PLAIN, (bind_off(arm, counts.underarm),))

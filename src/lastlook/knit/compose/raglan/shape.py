@@ -63,14 +63,14 @@ def raglan_shape(body: Body, asked: Asked) -> RaglanShape | None:
     sleeve_top = SLEEVE_TOP_MM
     armhole = asked.lengths_mm.get("armhole")
     depth = (armhole if armhole else _armhole(body, arm)) - sleeve_top / 2
-    side = asked.lengths_mm.get("body") or _side(body, asked, depth + sleeve_top / 2)
+    side = asked.lengths_mm.get("body") or side_length(body, asked, depth + sleeve_top / 2)
     upper = arm + sleeve_ease_mm(asked.ease.aim_mm)
     seam = asked.lengths_mm.get("sleeve") or _sleeve_seam(body, asked)
     rib = min(RIB_MM["body"], side / 3)
     cuff_rib = min(RIB_MM["cuff"] if asked.sleeve == "long" else 25.0, seam / 2)
     return RaglanShape(
         finished,
-        _hem(body, asked, finished),
+        hem_girth(body, asked, finished),
         side,
         rib,
         depth,
@@ -94,12 +94,13 @@ def _armhole(body: Body, arm: float) -> float:
     return (arm + 50.0 + 55.0) / 2 + SLEEVE_TOP_MM / 2
 
 
-def _side(body: Body, asked: Asked, armhole: float) -> float:
+def side_length(body: Body, asked: Asked, armhole: float) -> float:
+    """Return hem to underarm, in mm."""
     below = asked.lengths_mm.get("below waist", HEM_BELOW_WAIST_MM)
     return max(80.0, body.stand_in("back_waist_length") + below - armhole)
 
 
-def _hem(body: Body, asked: Asked, finished: float) -> float:
+def hem_girth(body: Body, asked: Asked, finished: float) -> float:
     """Return the girth at the hem: the body's there and the same ease; as at the bust where that is not known."""
     drop = body.maybe("waist_to_hip")
     if drop is None:
