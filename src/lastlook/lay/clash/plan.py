@@ -14,7 +14,7 @@ import numpy as np
 
 from lastlook import geometry
 from lastlook.geometry import Corners
-from lastlook.lay.clash.job import Job, Shape, Turn, Variant, is_allowed, shape_of, turned, turns
+from lastlook.lay.clash.job import ROUGH_MM, Job, Shape, Turn, Variant, is_allowed, shape_of, turned, turns
 from lastlook.lay.clash.zone import Band, Forbidden, bands, forbidden
 from lastlook.lay.cloth import Fold, Outline
 from lastlook.lay.placement import BOTH, ONE
@@ -168,9 +168,10 @@ class _Maker:
                 low[band.axis] += self.cloth.gap_mm / 2
         if pinned:
             at = _pin(piece, shape, turn, band)
-            if at is None or not low[band.axis] - ON_FOLD_MM <= at <= high[band.axis] + ON_FOLD_MM:
+            give = ON_FOLD_MM + ROUGH_MM
+            if at is None or not low[band.axis] - give <= at <= high[band.axis] + give:
                 return None
-            low[band.axis] = high[band.axis] = min(max(at, low[band.axis]), high[band.axis])
+            low[band.axis] = high[band.axis] = at
         if low[0] > high[0] + 1e-6 or low[1] > high[1] + 1e-6:
             return None
         key = (number, layers)
@@ -191,7 +192,7 @@ def _pin(piece: Wanted, shape: Shape, turn: Turn, band: Band) -> float | None:
         return None
     line = float(ends[0][band.axis])
     outer = shape.high[band.axis] if band.fold_is_high else shape.low[band.axis]
-    if abs(outer - line) > ON_FOLD_MM or band.fold_at is None:
+    if abs(outer - line) > ON_FOLD_MM + ROUGH_MM or band.fold_at is None:
         return None
     return band.fold_at - line
 
