@@ -9,6 +9,7 @@ from lastlook import sheet
 from lastlook.knit import WorkedPiece, WorkedRow
 from lastlook.knit import outline as outline_of
 from lastlook.outfit import Knitted, MadePiece, Outfit
+from lastlook.sheet.knitting.handed import name_in
 from lastlook.web.page import framed, number_of, room_of
 
 WIDE_MM = 240.0
@@ -33,6 +34,7 @@ def show(request: Request) -> Response:
         row=row,
         drawing=_drawing(one, piece, row, sheet.manner_of(desk.outfit)) if piece and row else "",
         made=_made(desk.outfit, one, piece),
+        called=lambda name: name_in(name, sheet.manner_of(desk.outfit).hand),
         left=desk.outfit.manner.hand == "left",
         lately=_lately(piece, done),
         ahead=piece.rows[done + 1] if piece and done + 1 < len(piece.rows) else None,
