@@ -77,6 +77,9 @@ def _problem(value: Any) -> Problem:
     if cloth.fold is Fold.CROSSWISE and cloth.one_way:
         say = "The cloth is one-way and folded crosswise, so its two layers run opposite ways."
         raise _Unread("cloth.fold", say, "Fold it lengthwise, or lay it single.", "nap-against-nap")
+    if cloth.fold is Fold.CROSSWISE and cloth.length_mm is None:
+        say = "The cloth is folded crosswise at half its length, but its length is not given."
+        raise _Unread("cloth.length_mm", say, "Write how long the piece of cloth is that is folded.")
     return Problem(cloth, tuple(read))
 
 

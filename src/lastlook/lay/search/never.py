@@ -1,4 +1,4 @@
-"""Why a problem has no lay at all, where that can be proven; else what found no room in the time given."""
+"""What a lay can't have: room for a piece, enough cloth, or use of both layers under a single piece."""
 
 from __future__ import annotations
 
@@ -75,3 +75,23 @@ def not_found(problem: Problem, part: Lay, passes: int) -> tuple[Finding, ...]:
     why = "That is no proof that there is none; it was searched for so long and no longer."
     attempt = "Give it more time, or ask what would make it fit."
     return (Finding("lay-not-found", Certainty.UNKNOWN, say, why, attempt),)
+
+
+def wasted(problem: Problem, lay: Lay) -> tuple[Finding, ...]:
+    """Return a note for each piece that is cut singly out of double cloth, with what is lost under it."""
+    lost: dict[str, float] = {}
+    for one in lay.placements:
+        piece = problem.piece(one.id)
+        if piece is not None:
+            for copy in copies(piece, one, problem.cloth, problem.cloth.length_mm or 0.0):
+                shapes = [[(float(x), float(y)) for x, y in shape] for shape in copy.waste]
+                area = sum(abs(geometry.signed_area_mm2(shape)) for shape in shapes)
+                if area:
+                    lost[one.id] = lost.get(one.id, 0.0) + area
+    why = "Cut folded, the layer under a single piece is cut away with it."
+    attempt = "Cut the pairs first, open the cloth out, and cut this piece singly."
+    out = []
+    for name, area in lost.items():
+        say = f"{name} lies on one layer of double cloth; {area / 100:.0f} cm² go with it."
+        out.append(Finding("layer-wasted", Certainty.NOTE, say, why, attempt, where=Where(piece=name)))
+    return tuple(out)

@@ -15,7 +15,7 @@ from lastlook.lay.judge import judge
 from lastlook.lay.measure import laid_outlines, left_over
 from lastlook.lay.placement import Lay, Placement, Progress
 from lastlook.lay.search.hunt import GoOn, Hunt, is_endless, may_shorten
-from lastlook.lay.search.never import never_fits, not_found
+from lastlook.lay.search.never import never_fits, not_found, wasted
 from lastlook.lay.search.runner import Runner
 from lastlook.lay.wanted import Problem
 
@@ -144,8 +144,9 @@ def _answer(hunt: Hunt, never: tuple[Finding, ...]) -> Lay:
     if lay is not None:
         judgement = judge(hunt.problem, lay.placements, hunt.made)
         rest = left_over(hunt.problem, lay.placements)
-        return replace(lay, fits=judgement.proven, proven=judgement.proven, findings=judgement.findings,
-                       left_over=rest, passes=hunt.passes)  # fmt: skip
+        told = (*judgement.findings, *wasted(hunt.problem, lay))
+        good = judgement.proven
+        return replace(lay, fits=good, proven=good, findings=told, left_over=rest, passes=hunt.passes)
     part = hunt.part or Lay(False, False, hunt.locked)
     findings = never or not_found(hunt.problem, part, hunt.passes)
     return replace(part, fits=False, proven=False, findings=findings, seed=hunt.seed, passes=hunt.passes)

@@ -17,10 +17,11 @@ from lastlook.lay.search.state import State
 Floats = NDArray[np.float64]
 Pooled = tuple[float, int, tuple[list[int], list[tuple[int, int]]]]
 """A near solution: what overlap it had, when it was found, and where everything lay."""
-CELLS = 20_000
-"""Lattice places over the whole cloth: about 5 mm on a home cutter's length."""
+CELLS = 10_000
+"""Lattice places over the whole cloth: about 12 mm on a home cutter's length; pushing apart does the rest."""
 FINE_CELLS = 60_000
-SLACK = 0.5
+SLACK = 1.0
+"""How much of a step may overlap on the lattice, because it can be pushed apart."""
 FEW_JOBS = 30
 MANY_JOBS = 120
 """With more, pieces are laid clear of each other on the lattice; pushing so many apart would take too long."""

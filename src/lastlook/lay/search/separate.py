@@ -27,6 +27,7 @@ CLEAR_MM = 2e-4
 ROUNDS = 14
 MANY_UNKNOWNS = 80
 CG_STEPS = 60
+NEWTON_STEPS = 25
 DAMP = 1e-7
 """Keeps equations solvable where something may move freely; it costs a ten-millionth of the move."""
 BEYOND = 1e18
@@ -122,21 +123,32 @@ class Separator:
     def _step(self, wishes: Wishes) -> Floats:
         """Return how to move the unknowns so that the wishes are met, or least unmet in squares."""
         move = np.zeros(self.many + 1)
-        last = np.inf
-        for _ in range(25):
-            left = wishes.least - np.sum(wishes.factors * move[wishes.unknowns], 1)
-            unmet = left > 0
-            cost = float(np.sum(left[unmet] ** 2))
-            if cost < 1e-12 or cost > last * 0.999:
+        left = wishes.least
+        cost = _cost(left)
+        for _ in range(NEWTON_STEPS):
+            if cost < 1e-12:
                 break
-            last = cost
-            if self.many > MANY_UNKNOWNS:
-                move += _approached(wishes.unknowns[unmet], wishes.factors[unmet], left[unmet] + 1e-6, len(move))
-                continue
-            square, wanted = self._normal(wishes, unmet, left)
-            square[np.diag_indices_from(square)] += DAMP
-            move[:-1] += _solved(square, wanted)
+            way = self._way(wishes, left)
+            share = 1.0
+            while share > 0.05:
+                further = move + share * way
+                after = wishes.least - np.sum(wishes.factors * further[wishes.unknowns], 1)
+                if _cost(after) < cost * (1 - 1e-4 * share):
+                    break
+                share /= 2
+            else:
+                break
+            move, left, cost = further, after, _cost(after)
         return move
+
+    def _way(self, wishes: Wishes, left: Floats) -> Floats:
+        """Return the Newton step that meets the wishes that are unmet now, as if no others were there."""
+        unmet = left > 0
+        if self.many > MANY_UNKNOWNS:
+            return _approached(wishes.unknowns[unmet], wishes.factors[unmet], left[unmet] + 1e-6, self.many + 1)
+        square, wanted = self._normal(wishes, unmet, left)
+        square[np.diag_indices_from(square)] += DAMP
+        return np.append(_solved(square, wanted), 0.0)
 
     def _normal(self, wishes: Wishes, unmet: NDArray[np.bool_], left: Floats) -> tuple[Floats, Floats]:
         """Return the normal equations of the unmet wishes, summed entry by entry: rows have four entries at most."""
@@ -176,6 +188,11 @@ class Separator:
             factors[start : start + many, 0], factors[start + many : start + 2 * many, 0] = 1.0, -1.0
         factors[unknowns == self.many] = 0.0
         return Wishes(unknowns, factors, np.concatenate(least), pairs)
+
+
+def _cost(left: Floats) -> float:
+    unmet = np.maximum(left, 0.0)
+    return float(np.sum(unmet * unmet))
 
 
 def _solved(square: Floats, wanted: Floats) -> Floats:
