@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from hypothesis import given, settings
+from hypothesis import Phase, given, settings
 from hypothesis import strategies as st
 
 from lastlook import wearer
 from lastlook.knit import compose
 from lastlook.knit.compose.craft.evenly import groups, intervals, left_over_rows, skips, spread_rows
 from lastlook.knit.compose.craft.ladder import slope
+from lastlook.piece import Meets, Unit
 from lastlook.quantity import Origin, gauge_of
 
 BODIES = st.fixed_dictionaries(
@@ -47,6 +48,23 @@ def test_every_raglan_meets(body, gauge, opening, neck, data) -> None:  # type: 
         left, right = fronts["Left Front"], fronts["Right Front"]
         assert left.cast_on == right.cast_on
         assert abs(len(left.rows) - len(right.rows)) <= 1
+
+
+@settings(max_examples=100, deadline=None, phases=(Phase.generate,))
+@given(BODIES, GAUGES, st.sampled_from(sorted(compose.GARMENTS)), st.sampled_from(["round", "v"]))
+def test_every_garment_meets(body, gauge, name, neck) -> None:  # type: ignore[no-untyped-def]
+    more = {"back_width": body["bust_girth"] * 0.38, "centre_back_to_wrist": body["underarm_length"] + 350}
+    who = wearer.Wearer("her", tuple(wearer.by_tape(one, float(mm)) for one, mm in {**body, **more}.items()))
+    made = compose.GARMENTS[name](who, compose.Asked(gauge, neck=neck))
+    if not made.leaflet:
+        assert any(one.kind == "constraints-clash" for one in made.findings)
+        return
+    for seam in made.seams:
+        assert seam.meets is not Meets.NO or seam.mate.unit is Unit.MM, seam
+    for piece in made.pieces:
+        for row, following in zip(piece.rows, piece.rows[1:], strict=False):
+            assert row.after == following.before == row.before - row.used + row.gives
+            assert row.after >= 1
 
 
 @given(st.integers(1, 60), st.integers(2, 300))

@@ -1,0 +1,41 @@
+"""What is composed, read by the reader, which shares no code with the composer: every page adds up, word for word."""
+
+from __future__ import annotations
+
+import pytest
+
+from lastlook import knit, wearer
+from lastlook.knit import compose
+from lastlook.quantity import Origin, gauge_of
+
+BODY = {
+    "bust_girth": 960,
+    "upper_arm_girth": 300,
+    "wrist_girth": 160,
+    "neck_base_girth": 360,
+    "scye_depth": 190,
+    "back_waist_length": 400,
+    "underarm_length": 440,
+    "back_width": 360,
+    "centre_back_to_wrist": 780,
+    "head_girth": 560,
+    "waist_girth": 780,
+    "hip_girth": 1020,
+    "waist_to_hip": 210,
+}
+PAIRS = [(name, ("round", "v")[spot % 2]) for spot, name in enumerate(compose.GARMENTS)]
+
+
+@pytest.mark.parametrize(("name", "neck"), PAIRS)
+def test_a_composed_page_adds_up(name: str, neck: str) -> None:
+    who = wearer.Wearer("her", tuple(wearer.by_tape(one, float(mm)) for one, mm in BODY.items()))
+    gauge = gauge_of(20, 28, Origin.MEASURED)
+    made = compose.GARMENTS[name](who, compose.Asked(gauge, neck=neck))
+    reading = knit.read(made.leaflet)
+    assert [size.verdict for size in reading.by_size.values()] == ["adds up"], reading.findings[:2]
+    words = [reading.source.words(span) for span in reading.not_understood]
+    assert not words
+    read = {piece.name.lower().rstrip("s"): piece for size in reading.by_size.values() for piece in size.pieces}
+    for piece in made.pieces:
+        if piece.part_of is None:
+            assert read[piece.name.lower().rstrip("s")].cast_on == piece.cast_on
