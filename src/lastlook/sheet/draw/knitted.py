@@ -8,11 +8,12 @@ from __future__ import annotations
 
 import itertools
 from dataclasses import dataclass
+from functools import cached_property
 
-from lastlook.geometry import Path, Point, at, crossings, polygon, polyline
+from lastlook.geometry import Path, Point, polygon, polyline
 from lastlook.knit import Act, WorkedPiece, WorkedRow
 from lastlook.quantity import Gauge, Missing, write_length
-from lastlook.sheet.draw.spread_out import Extent, Onto, extent, onto, straightened
+from lastlook.sheet.draw.spread_out import COARSE_MM, Extent, Onto, extent, onto, straightened
 from lastlook.sheet.draw.tape import BAND_MM, tape
 from lastlook.sheet.manner import Manner
 from lastlook.sheet.mark import (
@@ -62,29 +63,37 @@ class Knitted:
         length = self.gauge.length_mm(max(0, row - before))
         return 0.0 if isinstance(length, Missing) else length.best
 
+    @cached_property
+    def room(self) -> Extent:
+        """Return the rectangle round the piece."""
+        return extent((self.outline,))
+
+    @cached_property
+    def _lines(self) -> tuple[tuple[Point, Point], ...]:
+        return tuple(itertools.pairwise(straightened(self.outline).points(COARSE_MM)))
+
     def ends(self, height_mm: float) -> tuple[float, float] | None:
         """Return the left and right end of the fabric at a height."""
-        room = extent((self.outline,))
-        y = min(max(room.bottom + height_mm, room.bottom + 0.05), room.top - 0.05)
-        spots = [at(self.outline, spot)[0] for spot in crossings(self.outline, (0.0, y), (1.0, 0.0))]
+        y = min(max(self.room.bottom + height_mm, self.room.bottom + 0.05), self.room.top - 0.05)
+        spots = [a[0] + (b[0] - a[0]) * (y - a[1]) / (b[1] - a[1]) for a, b in self._lines if (a[1] > y) != (b[1] > y)]
         return (min(spots), max(spots)) if len(spots) > 1 else None
 
 
 def size_mm(knitted: Knitted, times: float) -> tuple[float, float]:
     """Return the width and height of a piece's drawing at a scale."""
-    room = extent((knitted.outline,))
+    room = knitted.room
     return COUNT_ROOM_MM + room.width * times + 5 + BAND_MM, room.height * times + 10
 
 
 def is_worth_drawing(knitted: Knitted, times: float) -> bool:
     """Whether a piece is large enough at a scale to be told from its labels."""
-    room = extent((knitted.outline,))
+    room = knitted.room
     return min(room.width, room.height) * times >= SMALLEST_MM
 
 
 def draw_knitted(knitted: Knitted, times: float, manner: Manner) -> Drawing:
     """Return the drawing of one piece at a scale."""
-    room = extent((knitted.outline,))
+    room = knitted.room
     way = onto(room, times, COUNT_ROOM_MM, 4.0)
     items = (
         Stroke((way.path(straightened(knitted.outline)),), Ink(INK, 0.35, TISSUE)),
