@@ -7,12 +7,10 @@ from __future__ import annotations
 
 import argparse
 import json
-import sys
-from pathlib import Path
 
 from lastlook import finding, knit
-
-MOST_BYTES = 2_000_000
+from lastlook.cli.leaflets import leaflet_at
+from lastlook.finding import Certainty
 
 
 def add(parser: argparse.ArgumentParser) -> None:
@@ -20,44 +18,34 @@ def add(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("leaflet", metavar="FILE", help="the leaflet as a text file")
     parser.add_argument("--size", help="work only this size")
     parser.add_argument("--json", action="store_true", help="answer as JSON")
+    parser.add_argument("--notes", action="store_true", help="tell the readings that were taken, too")
 
 
 def run(args: argparse.Namespace) -> int:
     """Read, say, and return 0 where it adds up."""
-    text = _text(Path(args.leaflet))
+    text = leaflet_at(args.leaflet)
     if text is None:
         return 2
     reading = knit.read(text, size=args.size)
     if args.json:
         print(json.dumps(knit.as_json(reading), ensure_ascii=False, indent=1))
     else:
-        for one in reading.findings:
-            print(finding.say(one, reading.source), end="\n\n")
-        for name, size in reading.by_size.items():
-            print(f"Size {name}: {size.verdict}")
-    good = reading.by_size and all(size.verdict == "adds up" for size in reading.by_size.values())
+        _told(reading, args.notes)
+    good = reading.by_size and all(one.verdict == "adds up" for one in reading.by_size.values())
     return 0 if good else 1
 
 
-def _text(path: Path) -> str | None:
-    """Return the text of a leaflet; None, with one line on standard error, where there is none to read."""
-    try:
-        raw = path.read_bytes()
-    except OSError:
-        print(
-            f"{path}: there is no such file, or it can't be opened. Give the path of a text file.", file=sys.stderr
-        )
-        return None
-    if not raw.strip():
-        print(f"{path}: the file is empty. Type or paste the leaflet into it.", file=sys.stderr)
-        return None
-    if len(raw) > MOST_BYTES:
-        print(f"{path}: the file is over 2 MB, longer than any leaflet. Keep the leaflet alone.", file=sys.stderr)
-        return None
-    if b"\0" in raw:
-        print(f"{path}: this is not a text file. Save the leaflet as plain text.", file=sys.stderr)
-        return None
-    try:
-        return raw.decode("utf-8-sig")
-    except UnicodeDecodeError:
-        return raw.decode("cp1252", errors="replace")
+def _told(reading: knit.LeafletReading, notes: bool) -> None:
+    """Print the pieces, the findings and the verdict of each size."""
+    print(reading.title or "A leaflet without a title", end="\n\n")
+    for one in reading.findings:
+        if notes or one.certainty is not Certainty.NOTE:
+            print(finding.say(one, reading.source), end="\n\n")
+    for name, size in reading.by_size.items():
+        print(f"Size {name}: {size.verdict}")
+        for piece in size.pieces:
+            start = f"cast on {piece.cast_on}" if piece.cast_on else "goes on"
+            end = f"{piece.end_stitches} stitches {piece.ended.value}"
+            print(f"  {piece.name}: {start}, {len(piece.rows)} rows, {end}")
+    left = reading.phrases - reading.understood
+    print(f"\n{reading.understood} of {reading.phrases} phrases understood" + (f", {left} not." if left else "."))

@@ -236,7 +236,7 @@ def _ratio(plain: str, what: str) -> float | None:
 def buttons(text: str, found: list[Head]) -> int | None:
     """Return how many buttons the materials name."""
     match = re.search(
-        r"(?i)\b(\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|twelve) (?:small |large |pearl |matching |flat )?buttons\b",
+        r"(?i)\b(\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|twelve)\s+(?:(?:small|large|pearl|matching|flat|linen)\s+)?buttons\b",
         text,
     )
     if not match:

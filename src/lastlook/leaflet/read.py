@@ -9,6 +9,7 @@ from lastlook.finding import SourceText, Span
 from lastlook.leaflet import header
 from lastlook.leaflet.canon import canon
 from lastlook.leaflet.crochet_terms import american
+from lastlook.leaflet.instruction import Nothing, Step
 from lastlook.leaflet.layout import Head, heads
 from lastlook.leaflet.leaflet import Leaflet, Part
 from lastlook.leaflet.parse import steps
@@ -104,7 +105,28 @@ def _part(text: str, head: Head, words: Vocabulary, sizes: int) -> list[Part]:
         text = american(text, head.body)
     body = canon(text, head.body.start, head.body.end, words, sizes)
     kind = "border" if head.kind == "crochet" else ""
-    return [Part(head.name, head.kind, head.span, tuple(steps(body, kind)), head.make, head.body)]
+    found = _passages(text, steps(body, kind), words, sizes)
+    return [Part(head.name, head.kind, head.span, tuple(found), head.make, head.body)]
+
+
+PASSAGE = re.compile(r"(?<!\*)\*\*(?!\*)(?P<body>.{10,2000}?)(?<!\*)\*\*(?!\*)", re.S)
+
+
+def _passages(text: str, found: list[Step], words: Vocabulary, sizes: int) -> list[Step]:
+    """Put the steps of the passage between two double stars wherever the leaflet sends back to it."""
+    sent = [step for step in found if isinstance(step, Nothing) and step.why == "passage"]
+    passage = PASSAGE.search(text) if sent else None
+    if passage is None:
+        return found
+    again = steps(canon(text, passage.start("body"), passage.end("body"), words, sizes))
+    out: list[Step] = []
+    for step in found:
+        out.append(step)
+        if step in sent and step.span.start > passage.end():
+            told = canon(text, step.span.start, step.span.end, words, sizes).text
+            times = re.search(r"<(\d+)> x", told)
+            out += again * (min(40, int(times.group(1))) if times else 1)
+    return out
 
 
 def reread(leaflet: Leaflet, text: str, number: int) -> Leaflet:

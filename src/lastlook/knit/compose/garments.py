@@ -9,6 +9,7 @@ from lastlook.finding import Certainty, Finding
 from lastlook.knit.compose.asked import Asked
 from lastlook.knit.compose.composed import Composed
 from lastlook.knit.compose.design import design_raglan, design_shouldered
+from lastlook.knit.compose.round import design_hat, design_mittens
 from lastlook.quantity import Unread
 from lastlook.wearer import Wearer
 
@@ -48,4 +49,6 @@ GARMENTS: dict[str, Callable[[Wearer, Asked], Composed]] = {
     "drop-shoulder-pullover": _shouldered("pullover", "dropped"),
     "drop-shoulder-cardigan": _shouldered("cardigan", "dropped"),
     "slipover": _slipover,
+    "hat": design_hat,
+    "mittens": design_mittens,
 }

@@ -15,6 +15,10 @@ from lastlook.leaflet.instruction import Step
 from lastlook.piece import Meets
 
 
+NO_STITCHES = frozenset({"length-too-short", "buttonholes-do-not-fit", "wrong-edge", "row-not-there"})
+"""Troubles whose two figures are no stitches, so that their difference says nothing of a slip."""
+
+
 def candidates(reader: Reader, outcomes: list[Outcome]) -> Iterator[Change]:
     """Yield changes, the likeliest first: the phrase in trouble, its piece, the pieces that share its seams."""
     sizes = reader.leaflet.sizes
@@ -37,6 +41,8 @@ def _gaps(outcomes: list[Outcome]) -> set[int]:
     for outcome in outcomes:
         for hands in outcome.pieces.values():
             for one in hands.troubles[:2]:
+                if one.kind in NO_STITCHES:
+                    continue
                 gap = abs(round(one.worked - one.stated))
                 out |= {gap, gap // 2} if gap < 200 else set()
         for seam in outcome.seams:
@@ -80,7 +86,9 @@ def _steps(reader: Reader, outcomes: list[Outcome]) -> Iterator[tuple[int, Step,
 def _of_step(reader: Reader, part: int, step: Step, bad: list[int], gaps: set[int]) -> Iterator[Change]:
     text, sizes = reader.leaflet.source.text, reader.leaflet.sizes
     counted: dict[tuple[int, ...], int] = {}
-    for spots in paper.numbers(text, step.span, len(sizes)):
+    listed = paper.numbers(text, step.span, len(sizes))
+    others = [_value(text, spots[0]) for spots in listed if len(spots) == 1]
+    for spots in listed:
         values = [_value(text, spot) for spot in spots]
         if any(value is None for value in values):
             continue
@@ -90,7 +98,8 @@ def _of_step(reader: Reader, part: int, step: Step, bad: list[int], gaps: set[in
         if len(spots) == len(sizes) > 1 and len(bad) < len(sizes):
             yield from _one_size((part, step, nth), spots, whole, (bad, gaps), sizes)
         elif len(spots) == 1:
-            for new, weight in _near(whole[0], gaps, whole):
+            for new, likely in _near(whole[0], gaps, whole):
+                weight = likely - 0.05 * (new in others) + 0.05 * (others.count(whole[0]) > 1)
                 yield Change(
                     part,
                     step.span,

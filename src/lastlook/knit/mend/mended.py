@@ -44,10 +44,30 @@ def mend(reader: Reader, outcomes: list[Outcome], decided: list[Choice]) -> Mend
         if after <= score - 1 + 1e-6:
             good.append((after, change.weight, tried, change))
             best = min(best, good[-1][:3]) if best else good[-1][:3]
-    for after, _, _, change in sorted(good, key=lambda one: one[:3])[:3]:
-        if _holds(reader, change, chosen, score):
-            return Mended(change, after, _said(reader, change, after))
-    return None
+    held: list[tuple[float, Change]] = []
+    for after, weight, _, change in sorted(good, key=lambda one: one[:3])[:8]:
+        if len(held) == 3:
+            break
+        near = not held or (after == held[0][0] and weight <= held[0][1].weight + 0.6)
+        if near and change.step not in {one.step for _, one in held} and _holds(reader, change, chosen, score):
+            held.append((after, change))
+    if not held:
+        return None
+    after, first = held[0]
+    said = [_said(reader, change, left) for left, change in held]
+    return Mended(first, after, _joined(said))
+
+
+def _joined(said: list[Attempt]) -> Attempt:
+    """Offer the best first, and the others that do as well."""
+    if len(said) == 1:
+        return said[0]
+    also = "; or ".join(
+        one.say[0].lower() + one.say[1:].split(": everything")[0].split(": this much")[0] for one in said[1:]
+    )
+    return Attempt(
+        f"{said[0].say.removesuffix('.')}. Just as well: {also}.", tuple(cure for one in said for cure in one.cures)
+    )
 
 
 def _holds(reader: Reader, change: Change, chosen: dict[str, int], score: float) -> bool:

@@ -2,7 +2,8 @@
 
 A row of difference is none where one side must bind off a row later; two rows are eased (sewing up of knitted pieces,
 common practice, no source). Stitches bound off at an underarm or a shoulder meet stitch for stitch. A cap may differ
-from its armhole by 19 mm (3/4 inch; common practice, no source), and by more where the leaflet gathers it.
+from its armhole by 22 mm (3/4 inch and the height of a row; common practice, no source), and by more where the
+leaflet gathers it.
 """
 
 from __future__ import annotations
@@ -16,7 +17,7 @@ from lastlook.piece import Edge, EdgeName, Mate, Seam, Unit, walk
 from lastlook.quantity import Gauge
 
 ROWS_EASED = 2.0
-CAP_EASE_MM = 19.05
+CAP_EASE_MM = 22.0
 TOP_EASE_MM = 12.7
 GATHERED = re.compile(
     r"(?i)\bgather|\bfullness|\bfulness|\bpuff(?:ed)? sleeve|\beas(?:e|ing) (?:in )?(?:the )?(?:fullness|sleeve|top)"

@@ -54,7 +54,7 @@ def once(findings: list[Finding], mended: Tried | None) -> list[Finding]:
     if mended.score >= 1 or not cured:
         return findings
     best = min(cured, key=lambda one: FIRST.index(one.kind) if one.kind in FIRST else len(FIRST))
-    size = mended.change.sizes[0] if len(mended.change.sizes) == 1 else best.size
+    size = mended.change.sizes[0] if len(mended.change.sizes) == 1 and best.size else best.size
     spots = mended.change.spots
     span = Span(spots[0][0].start, spots[-1][0].end) if len(spots) == 1 else mended.change.step
     return [replace(best, where=replace(best.where, span=span), size=size), *rest]

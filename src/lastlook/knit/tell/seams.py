@@ -49,5 +49,5 @@ def _finding(
         say=f"{lead}{seam.mate.a} has {a} {unit} and {seam.mate.b} has {b}: {gap} {unit} of difference.", why=why,
         attempt=attempt.say if attempt else "Look for the figure of this size that stands out from the other sizes in the shorter or the longer edge.",
         checked=bool(attempt), where=Where(span=spans.get(seam.mate.b.piece) or spans.get(seam.mate.a.piece), piece=seam.mate.a.piece, edge=seam.mate.a.edge),
-        size=size if len(named) == 1 else None, cures=attempt.cures if attempt else (),
+        size=size if len(named) == 1 < len(sizes) else None, cures=attempt.cures if attempt else (),
     )  # fmt: skip

@@ -84,7 +84,7 @@ def _finding(
         kind=one.kind, certainty=Certainty.DOUBTFUL if one.blind else Certainty.PROVEN, say=told, why=reason,
         attempt=attempt.say if attempt else _by_hand(one), checked=bool(attempt),
         where=Where(span=one.span, piece=one.piece, row=one.row, edge=None),
-        size=None if every or len(where_sizes) > 1 else size, cures=attempt.cures if attempt else (),
+        size=size if len(where_sizes) == 1 < len(sizes) else None, cures=attempt.cures if attempt else (),
     )  # fmt: skip
 
 

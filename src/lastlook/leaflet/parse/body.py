@@ -22,6 +22,10 @@ FORMS: tuple[Form, ...] = (
     printed, style, pieces, offs, holding, shape, repeats, progress, shape_more, work_on, work_more,
 )  # fmt: skip
 SEPARATORS = r"(?:,|;|\.|:|--|and(?! {N} st (?:on|at)| on (?:,|;))|but|-|or|=)"
+PASSAGE = (
+    r"(?:and )?(?:work|rep|k|foll|co and work)(?: (?:directions|instructions|patt))?(?: (?:from|between))? \* \* (?:to|and) \* \*"
+    r"(?: (?:as|same as) (?:(?:given|on|for|of|in|work) )*(?:back|front|left front|right front|sleeve|<1>th [a-z]+))?(?: {N} x(?: more)?)?"
+)
 CLAUSE_END = re.compile(r" [,;.:](?= |$)| -- | and ")
 
 
@@ -43,6 +47,8 @@ def steps(canon: Canon, crocheted: str = "") -> list[Step]:
 
 def _one(cursor: Cursor, out: list[Step], fresh: bool) -> list[Step]:
     since = cursor.pos
+    if cursor.take(PASSAGE):
+        return [Nothing("passage", span=cursor.span(since))]
     rows = labelled(cursor, out) if _starts_label(cursor) else None
     if rows:
         return rows

@@ -26,6 +26,8 @@ OPTIONAL = (
 
 
 def _place(text: str, subject: str) -> str:
+    if subject == "armhole" and re.search(r"\bshape\b|\bbeg of\b", text):
+        return "armhole"
     for word, place in (("heel", "heel"), ("underarm", "underarm"), ("armhole", "armhole"), ("marker", "marker"),
                         ("bo", "armhole"), ("rib", "rib"), ("cuff", "rib"), ("divid", "divide"), ("neck", "neck")):  # fmt: skip
         if re.search(rf"\b{word}", text):

@@ -198,6 +198,9 @@ def _more(cursor: Cursor, before: list[Step]) -> Step | None:
 
 
 def _finish(cursor: Cursor) -> Step | None:
+    match = cursor.take(r"(?:and )?bo (?:until|all but)(?: only)? (?P<n>{N})(?: st)?(?: (?:rem|left))?")
+    if match:
+        return Finish("bound off but", figure(match))
     match = cursor.take(
         r"(?:and )?(?:sl (?:next )?|p |k )?bo(?: (?:all|off|alike|rest|balance))*"
         + HOW

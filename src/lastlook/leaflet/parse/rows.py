@@ -83,7 +83,7 @@ def _label(cursor: Cursor) -> Label | None:
     )  # fmt: skip
     if match:
         counted = match.re.pattern.find("(?P<k>row|rnd)s? (?P<m>") < 0 and "th" not in match["m"]
-        if (match["k"] == "needle" and cursor.see(r"{ROW}")) or (counted and not re.search(r"[:.-] *$", match.group())):
+        if (match["k"] == "needle" and cursor.see(r"{ROW}")) or (counted and not re.search(r"[:-] *$", match.group())):
             cursor.pos = since
             return None
         return _numbered(match)
@@ -148,7 +148,7 @@ def _side(text: str | None) -> str:
 
 def _reference(cursor: Cursor) -> tuple[int, ...]:
     match = cursor.take(
-        r"(?:work )?(?:(?:same|exactly|worked) )?(?:as|like|rep|same|work) (?:in |for |of )?(?:(?:row|rnd)s? )?(?P<m>"
+        r"(?:work )?(?:(?:same|exactly|worked) )?(?:as|like|rep|same)(?: as)? (?:in |for |of )?(?:(?:row|rnd)s? )?(?P<m>"
         + MANY
         + r")(?: (?:row|rnd))?(?! (?:st|x|inch))(?: (?:of patt|row|again))*"
     )

@@ -229,7 +229,7 @@ def _cadence(cursor: Cursor) -> Cadence | None:
     if match:
         more = figure(match)
         times = Figure(tuple(one + 1 for one in more.values)) if more else ONE
-        return Cadence(_every(match["o"]), first=ONE, goal=Goal(times=times, count="unclear"))
+        return Cadence(_every(match["o"]), first=ONE, goal=Goal(times=times, count="in all"))
     match = cursor.take(
         r"(?:on |of |in |at )*(?:every )?(?:next|foll) (?P<n>{N}) (?P<o>alt |rs |k |<\d+>th |ws |p )?(?:row|rnd)"
     )

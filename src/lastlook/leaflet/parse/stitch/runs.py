@@ -109,7 +109,7 @@ def _picked_more(cursor: Cursor, found: _Open) -> Item | None:
     since = cursor.pos
     cursor.take(r"\( (?:mark|place marker)[^()]*\)(?: ,)?(?: and)?")
     match = cursor.take(
-        r"(?:and )?(?P<n>{N})(?: st)? (?P<w>(?:along|across|down|up|rnd|around|at|on|over|from|to|in)(?: (?!and |pu |k )[a-z-]+| <\d>th){1,7})(?= [,;.(]| and| --|$)"
+        r"(?:and )?(?P<n>{N})(?: st)? (?P<w>(?:along|across|down|up|rnd|around|at|on|over|from|to|in)(?: (?!and |pu |k )[a-z-]+| <\d>th){1,7})(?= [,;.:(]| and| --|$)"
     )
     if match is None:
         cursor.pos = since
