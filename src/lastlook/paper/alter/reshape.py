@@ -18,6 +18,7 @@ from lastlook.paper.seam_edge import SeamEdge
 Moves = Mapping[Point, Point]
 ON_EDGE_MM = 1.0
 """A spot this near to an edge lies on it."""
+STILL_DEG = 1e-9
 SMOOTH_DEG = 1.0
 """Segments that meet within this run on smoothly; a corner is meant where they don't."""
 
@@ -163,8 +164,9 @@ def _fair(old: Path, new: Path) -> Path:
             continue
         assert isinstance(here, Cubic) and isinstance(following, Cubic)
         assert isinstance(was, Cubic) and isinstance(then, Cubic)
-        kink = turn_deg(_vector(here.into, here.end), _vector(following.start, following.out))
-        if kink == 0 or abs(turn_deg(_vector(was.into, was.end), _vector(then.start, then.out))) > SMOOTH_DEG:
+        before = turn_deg(_vector(was.into, was.end), _vector(then.start, then.out))
+        kink = turn_deg(_vector(here.into, here.end), _vector(following.start, following.out)) - before
+        if abs(kink) < STILL_DEG or abs(before) > SMOOTH_DEG:
             continue
         into = _handle(here.end, here.into, here.end, 1.0, kink / 2)
         out = _handle(following.start, following.out, following.start, 1.0, -kink / 2)

@@ -7,7 +7,6 @@ Up to about 5 cm in all, 12.5 mm an edge, is safe (from memory of a textbook lim
 
 from __future__ import annotations
 
-import math
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
@@ -99,7 +98,7 @@ def _moved(piece: PaperPiece, edge: str, ask: Widen) -> PaperPiece | Finding:
     moves = {
         spot: (spot[0] + out * ask.by_mm * _weight(ask.at, spot[1], (high, level, low)), spot[1]) for spot in spots
     }
-    if ask.by_mm < 0 and _narrowest(piece, moves) < LEAST_WIDTH_MM:
+    if ask.by_mm < 0 and _narrowest(piece, out, moves) < LEAST_WIDTH_MM:
         return refusal(
             piece,
             f"{piece.name} can't be taken in by {mm(-ask.by_mm)} at its {edge}.",
@@ -110,10 +109,10 @@ def _moved(piece: PaperPiece, edge: str, ask: Widen) -> PaperPiece | Finding:
     return reshape(piece, moves)
 
 
-def _narrowest(piece: PaperPiece, moves: Mapping[Point, Point]) -> float:
-    """Return the least width of a piece once spots of its edge are moved inwards."""
-    widths = [(piece.width_mm(spot[1]), abs(spot[0] - to[0])) for spot, to in moves.items()]
-    return min((width - by for width, by in widths if width), default=math.inf)
+def _narrowest(piece: PaperPiece, out: float, moves: Mapping[Point, Point]) -> float:
+    """Return how far the moved edge stays from the far side of the piece."""
+    xs = [out * spot[0] for side in piece.sides for spot in anchors(side)]
+    return min(out * to[0] for to in moves.values()) - min(xs)
 
 
 def outward(piece: PaperPiece, side: SeamEdge) -> float:

@@ -16,6 +16,8 @@ from lastlook.paper.seam_edge import SeamEdge, Use
 from lastlook.paper.solve import solve
 
 STEEPEST_DEG = 60.0
+NARROWER, WIDER = (0.95, 0.85, 0.75, 0.65), 1.3
+"""Where the side of the waist is looked for, as shares of its length with darts open; further in it would fold over."""
 LEVELLED_MM = (3.0, 8.0, 25.0)
 """The back's side waist is moved by at most so much, tried in turn, to make both side seams equal."""
 HANDLE = 1 / 3
@@ -51,7 +53,8 @@ def quarter(plan: Quarter) -> PaperPiece | None:
     def over(side_x: float) -> float:
         return sum(part.length_mm() for part in _waist(plan, side_x)[0]) - plan.waist_mm
 
-    side_x = solve(over, widest * 0.6, widest * 1.3)
+    low = next((widest * share for share in NARROWER if over(widest * share) < 0), None)
+    side_x = None if low is None else solve(over, low, widest * WIDER)
     hem = _hem_corner(plan)
     return None if side_x is None or hem is None else _piece(plan, side_x, hem)
 
