@@ -53,7 +53,13 @@ def test_every_raglan_meets(body, gauge, opening, neck, data) -> None:  # type: 
 @settings(max_examples=100, deadline=None, phases=(Phase.generate,))
 @given(BODIES, GAUGES, st.sampled_from(sorted(compose.GARMENTS)), st.sampled_from(["round", "v"]))
 def test_every_garment_meets(body, gauge, name, neck) -> None:  # type: ignore[no-untyped-def]
-    more = {"back_width": body["bust_girth"] * 0.38, "centre_back_to_wrist": body["underarm_length"] + 350}
+    more = {
+        "head_girth": 560.0,
+        "hand_girth": 190.0,
+        "hand_length": 180.0,
+        "back_width": body["bust_girth"] * 0.38,
+        "centre_back_to_wrist": body["underarm_length"] + 350,
+    }
     who = wearer.Wearer("her", tuple(wearer.by_tape(one, float(mm)) for one, mm in {**body, **more}.items()))
     made = compose.GARMENTS[name](who, compose.Asked(gauge, neck=neck))
     if not made.leaflet:

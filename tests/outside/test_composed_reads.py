@@ -19,11 +19,21 @@ BODY = {
     "back_width": 360,
     "centre_back_to_wrist": 780,
     "head_girth": 560,
+    "hand_girth": 190,
+    "hand_length": 180,
     "waist_girth": 780,
     "hip_girth": 1020,
     "waist_to_hip": 210,
 }
-PAIRS = [(name, ("round", "v")[spot % 2]) for spot, name in enumerate(compose.GARMENTS)]
+PAIRS = [
+    ("raglan-pullover", "round"),
+    ("raglan-cardigan", "v"),
+    ("set-in-cardigan", "round"),
+    ("drop-shoulder-pullover", "round"),
+    ("slipover", "v"),
+    ("hat", "round"),
+    ("mittens", "round"),
+]
 
 
 @pytest.mark.parametrize(("name", "neck"), PAIRS)

@@ -85,14 +85,14 @@ def _page(asked: Asked, size: str, counts: tuple[int, int, int, int, int], tip: 
         "MITTENS (make 2)",
         f"With smaller needles cast on {hand} sts. Join, being careful not to twist. {rib}"
         f" Change to larger needles. Knit {low} rounds.",
-        f"Next round: K 2, bind off {opening} sts, k to end -- {hand - opening} sts.",
-        f"Next round: K 2, cast on {opening} sts, k to end -- {hand} sts.",
+        f"Next round: K to last {opening} sts, bind off {opening} sts -- {hand - opening} sts.",
+        f"Next round: K to end, cast on {opening} sts -- {hand} sts.",
         f"Knit {high} rounds.",
         "SHAPE TIP:",
         *tip,
         f"Break yarn, draw through remaining {TIP_STITCHES} sts and fasten off.",
     ]
-    parts = ["MITTENS", *page_head(asked, size), "\n".join(mitten), "\n".join(["THUMB (make 2)", *thumb])]
+    parts = ["MITTENS", *page_head(asked, size), "\n".join(mitten), "\n".join(["THUMBS (make 2)", *thumb])]
     return "\n\n".join(wrapped(part) for part in parts) + "\n"
 
 
