@@ -48,6 +48,19 @@ def test_a_correction_is_accepted_and_the_text_stays(serve: Callable[..., Served
     assert outfit.read(served.document()).knittings[0].corrections == ()
 
 
+def test_another_reading_is_chosen_and_left_open_again(serve: Callable[..., Served], page: Page) -> None:
+    served = serve(harbour())
+    page.goto(served.url(LEAFLET))
+    note = page.locator(".pencilled", has_text="is read as")
+    note.first.get_by_role("button", name="Read it as 2").click()
+    expect(page.locator(".decided")).to_contain_text("the second way")
+    assert [way for _, way in outfit.read(served.document()).knittings[0].readings] == [2]
+    assert barriers(page) == []
+    page.locator(".decided").get_by_role("button", name="Left open again").click()
+    expect(page.locator(".decided")).to_have_count(0)
+    assert outfit.read(served.document()).knittings[0].readings == ()
+
+
 def test_another_size_is_chosen(serve: Callable[..., Served], page: Page) -> None:
     served = serve(harbour())
     page.goto(served.url(LEAFLET))
