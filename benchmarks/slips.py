@@ -8,13 +8,11 @@ where something is proven, as *doubted* where the reading only asks or doubts, a
 
 from __future__ import annotations
 
-import importlib
 import os
 import re
 import time
 from collections import Counter
 from collections.abc import Iterator
-from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
@@ -129,18 +127,6 @@ def _sort(role: str, only_between_pieces: bool) -> str:
     return "cadences" if role == "interval" else "counts"
 
 
-@contextmanager
-def without_remedies() -> Iterator[None]:
-    """Leave out the search for remedies, which takes far longer than the proof and changes nothing in it."""
-    searching = importlib.import_module("lastlook.knit.mend.mended")
-    kept = searching.mend
-    searching.mend = lambda *_: None  # type: ignore[attr-defined]
-    try:
-        yield
-    finally:
-        searching.mend = kept  # type: ignore[attr-defined]
-
-
 def noticed(text: str) -> str:
     """Return 'found', 'doubted' or 'missed' for a text."""
     findings = corpus.read(text)["findings"]
@@ -151,7 +137,7 @@ def noticed(text: str) -> str:
 
 def main(words: list[str]) -> int:
     """Try every slip, print the table and, with `missed`, what was missed; with `keep`, write the table."""
-    with without_remedies():
+    with corpus.without_remedies():
         table = _tried(words)
     print(table)
     if "keep" in words:

@@ -6,9 +6,11 @@ line breaks closed up. A *trouble* is a word for its kind and a sentence: 'count
 
 from __future__ import annotations
 
+import importlib
 import re
 import tomllib
 from collections.abc import Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
@@ -64,6 +66,18 @@ def _line(text: str, spot: int) -> int:
 def read(text: str) -> Json:
     """Return a reading as its JSON."""
     return knit.as_json(knit.read(text))
+
+
+@contextmanager
+def without_remedies() -> Iterator[None]:
+    """Leave out the search for remedies, which takes far longer than the proof and changes nothing in it."""
+    searching = importlib.import_module("lastlook.knit.mend.mended")
+    kept = searching.mend
+    searching.mend = lambda *_: None  # type: ignore[attr-defined]
+    try:
+        yield
+    finally:
+        searching.mend = kept  # type: ignore[attr-defined]
 
 
 def kinds(troubles: list[str]) -> set[str]:

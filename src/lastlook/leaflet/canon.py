@@ -156,7 +156,7 @@ def _lexeme(token: Token, before: Token | None, words: Vocabulary) -> Lexeme:
     elif token.sort is Sort.DASH:
         name = "--"
     elif token.sort is Sort.SIGN:
-        name = {"[": "(", "]": ")", "{": "(", "}": ")", "“": "inchmark", "”": "inchmark", '"': "inchmark",
+        name = {"<": "less", ">": "over", "|": "bar", "[": "(", "]": ")", "{": "(", "}": ")", "“": "inchmark", "”": "inchmark", '"': "inchmark",
                 "″": "inchmark", "=": "=", "–": "--", "†": "dagger", "×": "*", "✕": "*", "&": "and", "•": "*",
                 "+": "plus", "/": "/"}.get(token.text, token.text)  # fmt: skip
     else:
