@@ -12,10 +12,14 @@ from lastlook import knit, outfit
 from lastlook.cli import told
 from lastlook.cli.design import refuse, show
 from lastlook.cli.leaflets import chosen_size, leaflet_at
-from lastlook.knit import compose
+from lastlook.knit import SizeReading, compose
 from lastlook.knit.compose import alter
+from lastlook.knit.compose import side_by_side as side
 from lastlook.quantity import Gauge, Unread
 from lastlook.stock import read_gauge
+
+NEEDLE_MM = 350.0
+"""A pair of straight needles is about 35 cm long."""
 
 
 def add(parser: argparse.ArgumentParser) -> None:
@@ -27,6 +31,8 @@ def add(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--shorter", action="append", default=[], metavar="WHERE=LENGTH", help="the same places")
     parser.add_argument("--wider", action="append", default=[], metavar="WHERE=LENGTH", help="upper-arm, bust")
     parser.add_argument("--narrower", action="append", default=[], metavar="WHERE=LENGTH", help="the same places")
+    parser.add_argument("--made", action="append", default=[], metavar="PIECE=BELOW+ABOVE", help="rows, Back=84+64")
+    parser.add_argument("--two", metavar="PIECE,PIECE", help="set two pieces side by side, to be worked at once")
     parser.add_argument("--out", metavar="FILE", help="write the leaflet to a text file")
     parser.add_argument("--json", action="store_true", help="answer as JSON")
 
@@ -50,7 +56,24 @@ def run(args: argparse.Namespace) -> int:
     size = chosen_size(reading, size_name)
     if size is None:
         return 2
+    if args.two:
+        return _two(args.two, size, changes.gauge or reading.gauge)
     return show(alter.alter(reading, size, changes), changes.gauge or reading.gauge, args)
+
+
+def _two(words: str, size: SizeReading, gauge: Gauge | None) -> int:
+    """Print two pieces side by side."""
+    names = [word.strip() for word in words.split(",")]
+    if len(names) != 2:
+        return refuse([compose.unread(Unread(words, f"“{words}” names no two pieces.", "Write two names."))], False)
+    pairs = side.side_by_side(size.pieces, (names[0], names[1]))
+    if isinstance(pairs, str):
+        return refuse([compose.unread(Unread(words, pairs, "Name two of them."))], False)
+    print(side.told(pairs, (names[0], names[1])))
+    if gauge is not None:
+        both = [piece for piece in size.pieces if piece.name.lower() in {name.lower() for name in names}]
+        print("\n" + side.needle_note(both, gauge, NEEDLE_MM))
+    return 0
 
 
 def _changes(args: argparse.Namespace) -> alter.Changes | Unread:
@@ -70,7 +93,8 @@ def _changes(args: argparse.Namespace) -> alter.Changes | Unread:
             for name, mm in part.items():
                 total[name] = total.get(name, 0.0) + mm
         both.append(total)
-    return alter.Changes(gauge, both[0], both[1])
+    made = alter.read_made(args.made)
+    return made if isinstance(made, Unread) else alter.Changes(gauge, both[0], both[1], made)
 
 
 def _of_outfit(place: str, size: str | None) -> tuple[str, str | None] | None:

@@ -1,6 +1,7 @@
 """A worked piece altered: another gauge, longer, wider."""
 
 from lastlook.knit.compose.alter.altered import alter
-from lastlook.knit.compose.alter.changes import LONGER, WIDER, Changes, read_changes
+from lastlook.knit.compose.alter.changes import LONGER, WIDER, Changes, Made, read_changes
+from lastlook.knit.compose.alter.made import gauge_drift, read_made
 
-__all__ = ["LONGER", "WIDER", "Changes", "alter", "read_changes"]
+__all__ = ["LONGER", "WIDER", "Changes", "Made", "alter", "gauge_drift", "read_changes", "read_made"]

@@ -8,6 +8,7 @@ from lastlook.finding import Certainty, Finding, Where
 from lastlook.knit.compose.alter.band import band, is_crochet, is_picked_up, left_out, plain_band, shaped_inside
 from lastlook.knit.compose.alter.changes import Changes, is_band, is_body, is_sleeve, stretching
 from lastlook.knit.compose.alter.divided import set_out
+from lastlook.knit.compose.alter.made import follow
 from lastlook.knit.compose.alter.page import write_altered
 from lastlook.knit.compose.alter.profile import underarm_row
 from lastlook.knit.compose.alter.recompose import Stretching, is_above, recompose
@@ -31,8 +32,10 @@ def alter(reading: LeafletReading, size: SizeReading, changes: Changes) -> Compo
     crocheted = [piece for piece in size.pieces if is_crochet(piece) and piece.rows]
     knitted = set_out([piece for piece in size.pieces if piece not in bands and piece not in crocheted])
     across, up = wanted.stitches.best / 100.0, wanted.rows.best / 100.0
-    asked = _asked(knitted, changes, across, up)
+    following, done, told = follow(size, changes.made)
+    asked = _asked(knitted, changes, across, up, following)
     clash = [one for piece in knitted if (one := _too_much(piece, asked[id(piece)]))]
+    clash += [one for one in told if one.kind == "word-unread"]
     if clash:
         return not_composed(title, size.size, clash)
     scale = Scale(wanted.stitches.best / printed.stitches.best, wanted.rows.best / printed.rows.best)
@@ -40,6 +43,7 @@ def alter(reading: LeafletReading, size: SizeReading, changes: Changes) -> Compo
     measures = _all_measures(knitted, pieces, printed, wanted, asked)
     mates = tuple(seam.mate for seam in size.seams)
     findings = [
+        *told,
         *(_apart(str(one.mate.a), str(one.mate.b)) for one in walk_all(pieces, mates) if one.meets is Meets.NO),
         *(_not_carried(piece) for piece in knitted if _pattern(piece)),
         *off_target(measures, 100.0 / wanted.rows.best + 200.0 / wanted.stitches.best),
@@ -47,7 +51,8 @@ def alter(reading: LeafletReading, size: SizeReading, changes: Changes) -> Compo
         *(left_out(piece) for piece in crocheted),
     ]
     whole = (*pieces, *(band(piece, scale) for piece in bands))
-    leaflet = write_altered(title, whole, wanted, size.size)
+    left = [piece for piece in whole if piece.name not in done and piece.part_of not in done]
+    leaflet = write_altered(title, left, wanted, size.size)
     return Composed(title, size.size, leaflet, whole, mates, measures, (), tuple(findings))
 
 
@@ -69,9 +74,18 @@ def _all_measures(
     )
 
 
-def _asked(knitted: list[WorkedPiece], changes: Changes, across: float, up: float) -> dict[int, Stretching]:
+def _asked(
+    knitted: list[WorkedPiece], changes: Changes, across: float, up: float, following: dict[str, Stretching]
+) -> dict[int, Stretching]:
     """Return what each piece gets; of a piece that divides, the longer part takes a change of the armhole."""
     out = {id(piece): stretching(piece, changes, across, up) for piece in knitted}
+    for piece in knitted:
+        more = following.get(piece.part_of or piece.name)
+        if more is not None:
+            old = out[id(piece)]
+            below = 0 if piece.part_of else more.below_rows
+            rows = {"below_rows": old.below_rows + below, "above_rows": old.above_rows + more.above_rows}
+            out[id(piece)] = replace(old, **rows)
     for piece in knitted:
         parts = [one for one in knitted if one.part_of == piece.name]
         if not parts:

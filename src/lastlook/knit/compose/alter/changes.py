@@ -17,17 +17,28 @@ BODY = ("back", "front", "body", "vest")
 
 
 @dataclass(frozen=True)
+class Made:
+    """What a piece really has."""
+
+    piece: str
+    below: int
+    above: int | None = None
+
+
+@dataclass(frozen=True)
 class Changes:
     """What is asked, lengths in mm; shorter and narrower are below nothing."""
 
     gauge: Gauge | None = None
     longer_mm: Mapping[str, float] = field(default_factory=dict)
     wider_mm: Mapping[str, float] = field(default_factory=dict)
+    made: tuple[Made, ...] = ()
+    """Pieces that came off the needles; the others follow them."""
 
     @property
     def is_nothing(self) -> bool:
         """Whether nothing is asked."""
-        return self.gauge is None and not self.longer_mm and not self.wider_mm
+        return self.gauge is None and not self.longer_mm and not self.wider_mm and not self.made
 
 
 def read_changes(texts: list[str], known: tuple[str, ...], sign: float) -> dict[str, float] | Unread:

@@ -16,11 +16,11 @@ PLAIN = ("stockinette", "reverse stockinette")
 
 def write_altered(title: str, pieces: Sequence[WorkedPiece], gauge: Gauge, size: str) -> str:
     """Return the leaflet."""
-    rows = "" if isinstance(gauge.rows, Missing) else f" and {gauge.rows.best:g} rows"
+    rows = "" if isinstance(gauge.rows, Missing) else f" and {round(gauge.rows.best, 1):g} rows"
     parts = [
         title.upper(),
         f"SIZE: {size}.",
-        f"GAUGE: {gauge.stitches.best:g} sts{rows} = 10 cm in stockinette st on larger needles.",
+        f"GAUGE: {round(gauge.stitches.best, 1):g} sts{rows} = 10 cm in stockinette st on larger needles.",
     ]
     for piece in pieces:
         if piece.part_of is None:
