@@ -77,9 +77,7 @@ def test_folder_is_small(folder: Path) -> None:
     assert len(files) <= roof, f"{folder.name} holds {len(files)} files"
 
 
-@pytest.mark.parametrize(
-    "file", [f for f in FILES if _folder(f) in PURE], ids=lambda f: str(f.relative_to(SOURCE))
-)
+@pytest.mark.parametrize("file", [f for f in FILES if _folder(f) in PURE], ids=lambda f: str(f.relative_to(SOURCE)))
 def test_core_is_pure(file: Path) -> None:
     allowed = {"random"} if _folder(file) == "lay" else set()
     assert not (_imports(file) & (OUTSIDE_WORLD - allowed)), f"{file.name} reaches outside the core"

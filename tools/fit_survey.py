@@ -129,9 +129,7 @@ def main() -> int:
             column = table[:, spot]
             drift = _drift_mm(older, later, name)
             head = [name, COLUMNS[name], len(table), f"{column.mean():.2f}", int(column.min()), int(column.max())]
-            covariances = [
-                f"{covariance[spot, other]:.1f}" if other <= spot else "" for other in range(len(names))
-            ]
+            covariances = [f"{covariance[spot, other]:.1f}" if other <= spot else "" for other in range(len(names))]
             writer.writerow([*head, "" if drift is None else f"{drift:.1f}", *covariances])
     print(f"{len(table)} women, {len(names)} measures: {OUT.relative_to(ROOT)}")
     return 0

@@ -63,9 +63,7 @@ def main(folders: list[str]) -> None:
         widths[name] = _widths(font)
         font.flavor = "woff2"
         font.save(TARGET / f"{name}.woff2")
-    (TARGET / "widths.json").write_text(
-        json.dumps(widths, ensure_ascii=False, sort_keys=True) + "\n", encoding="utf-8"
-    )
+    (TARGET / "widths.json").write_text(json.dumps(widths, ensure_ascii=False, sort_keys=True) + "\n", encoding="utf-8")
 
 
 def _rename(font: TTFont, face: str) -> None:

@@ -116,6 +116,4 @@ def _no_unit(text: str, word: str | None) -> Unread:
 
 
 def _carried_over(text: str) -> Unread:
-    return Unread(
-        text, f"“{text}” has more of the smaller unit than the larger one holds.", "Write it in one unit."
-    )
+    return Unread(text, f"“{text}” has more of the smaller unit than the larger one holds.", "Write it in one unit.")
