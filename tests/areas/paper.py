@@ -21,19 +21,8 @@ def answer(given: str, asked: str) -> str:
         return _taken(given, asked)
     if given.lstrip().startswith("toile"):
         return _toile(given, asked)
-    drafted, alterations, said = paper.Drafted("none", ()), [], []
-    for line in given.splitlines():
-        verb, *words = shlex.split(line, comments=True) or [""]
-        if verb == "draft":
-            drafted, more = _draft(words)
-            said += more
-        elif verb == "alter":
-            read = paper.read_words(line.removeprefix("alter "))
-            if isinstance(read, Finding):
-                said.append(read)
-            else:
-                alterations.append(read)
-    drafted = paper.alter(drafted, alterations)
+    plain, alterations, said = _read(given)
+    drafted = paper.alter(plain, alterations)
     found = [*said, *drafted.findings, *paper.true(drafted), *_more(drafted, asked, given)]
     if asked == "pieces":
         return "\n".join(paper.in_words(drafted))
@@ -43,6 +32,27 @@ def answer(given: str, asked: str) -> str:
         return _cured(drafted, found)
     chosen = [one for one in found if asked in ("findings", one.kind)]
     return "\n\n".join(finding.say(one) for one in chosen) or "nothing to say"
+
+
+def made(given: str) -> tuple[paper.Drafted, paper.Drafted]:
+    """Return what was drafted, and the same altered."""
+    plain, alterations, _ = _read(given)
+    return plain, paper.alter(plain, alterations)
+
+
+def _read(given: str) -> tuple[paper.Drafted, list[paper.Alteration], list[Finding]]:
+    drafted = paper.Drafted("none", ())
+    alterations: list[paper.Alteration] = []
+    said: list[Finding] = []
+    for line in given.splitlines():
+        verb, *words = shlex.split(line, comments=True) or [""]
+        if verb == "draft":
+            drafted, more = _draft(words)
+            said += more
+        elif verb == "alter":
+            read = paper.read_words(line.removeprefix("alter "))
+            (said if isinstance(read, Finding) else alterations).append(read)  # type: ignore[arg-type]
+    return drafted, alterations, said
 
 
 def _more(drafted: paper.Drafted, asked: str, given: str) -> list[Finding]:

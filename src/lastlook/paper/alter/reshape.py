@@ -11,7 +11,7 @@ import math
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import replace
 
-from lastlook.geometry import Cubic, Line, Path, Point, cut, direction, distance_mm, nearest, turn_deg, turned
+from lastlook.geometry import Cubic, Line, Path, Point, between, cut, direction, distance_mm, nearest, turn_deg, turned
 from lastlook.paper.paper_piece import Notch, PaperPiece
 from lastlook.paper.seam_edge import SeamEdge
 
@@ -85,6 +85,22 @@ def _with_corner(side: SeamEdge, spot: Point) -> SeamEdge:
             part = first + second
         parts.append(part)
     return replace(side, parts=tuple(parts))
+
+
+def softened(piece: PaperPiece, wanted: Callable[[Line], bool]) -> PaperPiece:
+    """Return the same shape with some of its straight segments able to bend: curves that are straight still."""
+    sides = []
+    for side in piece.sides:
+        parts = tuple(
+            Path(tuple(_soft(one) if isinstance(one, Line) and wanted(one) else one for one in part.segments))
+            for part in side.parts
+        )
+        sides.append(replace(side, parts=parts))
+    return replace(piece, sides=tuple(sides))
+
+
+def _soft(line: Line) -> Cubic:
+    return Cubic(line.start, between(line.start, line.end, 1 / 3), between(line.start, line.end, 2 / 3), line.end)
 
 
 def _sent(segment: Line | Cubic, send: Callable[[Point], Point], moves: Moves) -> Line | Cubic:

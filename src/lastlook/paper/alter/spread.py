@@ -1,6 +1,7 @@
 """Slash and spread, or slash and close: the part beyond a line swings about one end of it.
 
-The cut is not kept as a gap: the edge that opens is drawn anew across it, so that it stays smooth.
+The cut is not kept as a gap: the edge that opens is drawn anew across it, so that it stays smooth. The grain stays with
+the part that stays.
 """
 
 from __future__ import annotations
@@ -11,7 +12,7 @@ from dataclasses import dataclass, replace
 from lastlook.finding import Finding
 from lastlook.geometry import Point, direction, distance_mm, turned
 from lastlook.paper.alter.alteration import mm, refusal
-from lastlook.paper.alter.reshape import every_point, reshape, with_corner
+from lastlook.paper.alter.reshape import every_point, reshape, softened, with_corner
 from lastlook.paper.paper_piece import PaperPiece
 
 ON_EDGE_MM = 1.0
@@ -43,11 +44,10 @@ class Spread:
         slash = _slash(piece, self.hinge, self.opens)
         still = slash.beside(_middle_of_fold(piece))
         turn = math.degrees(self.by_mm / reach) * math.copysign(1.0, still)
-        moving = [
-            spot
-            for spot in set(every_point(piece))
-            if slash.beside(spot) * still < 0 and distance_mm(spot, self.hinge) > 1e-6
-        ]
+        kept = {*piece.grain, self.hinge}
+        moving = {spot for spot in every_point(piece) if spot not in kept and slash.beside(spot) * still < 0}
+        moving = {spot for spot in moving if distance_mm(spot, self.hinge) > 1e-6}
+        piece = softened(piece, lambda line: (line.start in moving) != (line.end in moving))
         moves = {spot: _swung(spot, self.hinge, turn) for spot in moving}
         altered = reshape(piece, moves, dict.fromkeys(moving, turn))
         after = _slash(altered, self.hinge, self.opens)

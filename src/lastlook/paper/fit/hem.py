@@ -15,6 +15,8 @@ from lastlook.paper.easing import Easing, eased_share
 INCH = 25.4
 DEPTHS_MM = {"circle": 0.25 * INCH, "flared": 1.5 * INCH, "moderately flared": 2 * INCH}
 """T. Johnson, It's Fun to Sew a Cotton School Dress (read); the least of 2-3 in for moderate flare."""
+MOST_SHARE = 0.06
+"""Over 6 % even wool is too full, 3-4 % cotton (from memory of textbooks); taken where the cloth is not known."""
 MODERATE, FULL = 1.2, 4.0
 """Flare, in mm of girth a mm of depth: up to a moderate A-line, from a three-quarter circle on."""
 
@@ -56,7 +58,7 @@ def hem_findings(drafted: Drafted, easing: Easing) -> tuple[Finding, ...]:
     growth = max(0.0, flare(hip, hem, max(level - low, 1.0)))
     excess = hem_excess_mm(growth, side.allowance_mm)
     share = eased_share(hem, hem - excess) if hem > excess else math.inf
-    limit = easing.share or 0.03
+    limit = easing.share or MOST_SHARE
     if share <= limit + 1e-6:
         return ()
     depth = hem * limit / (1 + limit) / (2 * growth) if growth else 0.0

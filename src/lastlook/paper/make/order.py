@@ -11,6 +11,7 @@ from dataclasses import dataclass
 
 from lastlook.paper.drafted import Drafted
 from lastlook.paper.paper_piece import PaperPiece
+from lastlook.paper.seams import Fullness
 
 FINISHES: Mapping[str, tuple[str, float]] = {
     "wool": ("pink or overcast, pressed open", 0.0),
@@ -101,7 +102,9 @@ def _top(drafted: Drafted) -> list[Step]:
     band = next((piece for piece in drafted.pieces if piece.role == "band"), None)
     if band is None:
         return [Step("Face the waist over a stay tape as long as the finished waist.")]
+    full = any(join.fullness is Fullness.GATHERED for join in drafted.joins)
     return [
+        *([_drawn_in(drafted)] if full else []),
         Step(f"Interface {band.name}: its full length, half its width, fused on a scrap first.", care=IRON),
         Step("Sew a waist stay of tape into the waist seam, as long as the finished waist."),
         Step(
@@ -110,6 +113,13 @@ def _top(drafted: Drafted) -> list[Step]:
         Step("Try on: waist, hip, sitting down.", "fit"),
         Step(f"Finish {band.name}; hook or button on the lap.", last_look="sewn buttonhole"),
     ]
+
+
+def _drawn_in(drafted: Drafted) -> Step:
+    """Return how the fullness of a skirt comes into its band."""
+    if "pleated" in drafted.kind:
+        return Step("Lay the pleats from mark to mark, baste them through all layers to the hip, and press.", "press")
+    return Step("Sew two rows of long stitches along the top and draw them up, quarter by quarter, to the band.")
 
 
 def _end(drafted: Drafted, fibre: str) -> list[Step]:

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import dataclass
 
-from lastlook.geometry import Point, nearest
+from lastlook.geometry import nearest
 from lastlook.paper.drafted import Drafted
 from lastlook.paper.seam_edge import SeamEdge
 
@@ -40,13 +39,15 @@ def changes(before: Drafted, after: Drafted) -> tuple[EdgeChange, ...]:
         edges = dict.fromkeys(side.name for piece in (a, b) if piece for side in piece.sides)
         for edge in edges:
             old, new = (a.side(edge) if a else None), (b.side(edge) if b else None)
-            moved = _moved(old.path.points(0.1), new) if old and new else None
+            moved = max(_moved(old, new), _moved(new, old)) if old and new else None
             change = EdgeChange(name, edge, old.sewn_mm if old else None, new.sewn_mm if new else None, moved)
             if moved is None or moved > SAME_MM or abs(change.longer_mm or 0.0) > SAME_MM:
                 out.append(change)
     return tuple(out)
 
 
-def _moved(spots: Sequence[Point], new: SeamEdge) -> float:
+def _moved(old: SeamEdge, new: SeamEdge) -> float:
+    """Return how far the furthest spot of one edge lies from the other."""
+    spots = old.path.points(0.1)
     step = max(1, len(spots) // SAMPLES)
     return max(nearest(new.path, spot).away_mm for spot in [*spots[::step], spots[-1]])

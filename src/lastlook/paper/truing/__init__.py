@@ -7,6 +7,7 @@ from dataclasses import replace
 from lastlook.finding import Finding
 from lastlook.paper.alter import Alteration, alter, read_alteration
 from lastlook.paper.drafted import Drafted
+from lastlook.paper.fit import fit_of, hem_findings, seated_findings
 from lastlook.paper.truing.cure import Remedy
 from lastlook.paper.truing.seams import edit, open_seams
 from lastlook.paper.truing.shape import shape_findings
@@ -20,8 +21,10 @@ def true(drafted: Drafted, facts: str = "") -> tuple[Finding, ...]:
 
 
 def trued(drafted: Drafted) -> Drafted:
-    """Return the set with what truing has to say among its findings."""
-    return replace(drafted, findings=(*drafted.findings, *true(drafted)))
+    """Return the set with what truing, the hem and sitting down have to say among its findings."""
+    worn = seated_findings(fit_of(drafted, drafted.measures, {}))
+    hem = hem_findings(drafted, drafted.easing)
+    return replace(drafted, findings=(*drafted.findings, *true(drafted), *hem, *worn))
 
 
 def closed(drafted: Drafted) -> tuple[tuple[Alteration, ...], Drafted]:
