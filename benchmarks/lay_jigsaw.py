@@ -1,12 +1,14 @@
-"""Jigsaws with a known answer, through the command: `python -m benchmarks lay-jigsaw [SEEDS] [ROW…]`.
+"""Jigsaws with a known answer, through the command: `python -m benchmarks lay-jigsaw [SEEDS] [processor] [ROW…]`.
 
 Each row is a set of jigsaws (`benchmarks/lay_cuts.py`), the spare as a share of the pieces' area, and a time limit;
-20 seeds each unless told otherwise. A jigsaw counts as solved if the command's answer fits and is proven again here.
+20 seeds each unless told otherwise. A jigsaw counts as solved if the answer fits and is proven again here. With
+`processor` the limit is counted by the processor's clock, on each of two cores.
 """
 
 from __future__ import annotations
 
 import json
+import multiprocessing
 import subprocess
 import sys
 import time
@@ -80,10 +82,33 @@ def solve(made: Jigsaw, seconds: float, seed: int) -> tuple[bool, float]:
     return bool(answer["fits"]) and lay.judge(made.problem, placements).proven, taken
 
 
+def solve_by_processor(made: Jigsaw, seconds: float) -> tuple[bool, float]:
+    """Return the same by the processor's clock: two searches, each for so many seconds of a core of its own.
+
+    On a machine that others use too, the clock on the wall says more about them than about the search.
+    """
+    with multiprocessing.Pool(2) as pool:
+        for fits, taken in pool.imap_unordered(_search, [(made, seconds, seed) for seed in (1, 1001)]):
+            if fits:
+                return True, taken
+    return False, seconds
+
+
+def _search(job: tuple[Jigsaw, float, int]) -> tuple[bool, float]:
+    made, seconds, seed = job
+    start = time.process_time()
+    found = lay.search(
+        made.problem, seed=seed, goal=lay.Goal.FIT, may_go_on=lambda progress: time.process_time() - start < seconds
+    )
+    proven = found.fits and lay.judge(made.problem, found.placements).proven
+    return proven, time.process_time() - start
+
+
 def main(words: list[str]) -> int:
     """Print a line for each row: how many were solved, and the middle of the times of those."""
     seeds = int(words[0]) if words and words[0].isdigit() else 20
-    wanted = [word for word in words if not word.isdigit()]
+    by_processor = "processor" in words
+    wanted = [word for word in words if not word.isdigit() and word != "processor"]
     print("| jigsaws | spare | shared | limit | solved | median time of the solved | not solved |")
     print("|---|---|---|---|---|---|---|")
     for row in ROWS:
@@ -92,7 +117,8 @@ def main(words: list[str]) -> int:
         times, lost = [], []
         for seed in range(seeds):
             made = jigsaw(row.kinds[seed % len(row.kinds)], seed, row.spare, row.way)
-            solved, taken = solve(made, row.seconds, 1)
+            solved, taken = solve_by_processor(made, row.seconds) if by_processor else solve(made, row.seconds, 1)
+            print(f"{row.name} {made.name}: {'solved' if solved else 'not solved'}, {taken:.1f} s", file=sys.stderr)
             (times if solved else lost).append(taken if solved else made.name)
         middle = f"{sorted(times)[len(times) // 2]:.1f} s" if times else "-"
         print(

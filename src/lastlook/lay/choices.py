@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 
 from lastlook import geometry
 from lastlook.lay.cloth import Fold
-from lastlook.lay.placement import Lay
+from lastlook.lay.placement import Lay, Progress
 from lastlook.lay.search import Goal, search
 from lastlook.lay.search.hunt import GoOn, may_shorten
 from lastlook.lay.wanted import Pieced, Problem
@@ -55,7 +55,7 @@ def choices(
     """Return which concessions make it fit, the least loss first, each with a lay that the judge has proven."""
     out: list[Choice] = []
     for one in sorted(accept, key=lambda one: one.loss):
-        if len(out) >= most:
+        if len(out) >= most or (may_go_on is not None and not may_go_on(Progress(0, None))):
             break
         lay = search(one.problem, seed=seed, passes=passes, may_go_on=may_go_on, goal=Goal.FIT)
         if lay.fits:

@@ -19,8 +19,6 @@ from lastlook.lay.clash.job import Job, Variant
 from lastlook.lay.cloth import Cloth
 
 BLOCKED = np.float32(1e9)
-POWER = 1.0
-DEEP_MM = 50.0
 Depths = NDArray[np.float32]
 
 
@@ -67,6 +65,7 @@ class Board:
         self.of_job = tuple(tuple(self.number[id(one)] for one in job.variants) for job in self.jobs)
         self._grounds: dict[int, Ground] = {}
         self._tables: dict[tuple[int, int], Table] = {}
+        self._to: dict[int, dict[int, Table]] = {}
         self._planes: dict[tuple[int, int], Planes] = {}
         self._fixed: dict[int, Planes] = {}
 
@@ -144,6 +143,10 @@ class Board:
         gap = self.cloth.gap_mm
         return [geometry.widened(_no_fit(p, q), gap) for p in one.parts for q in two.parts]
 
+    def tables_to(self, b: int) -> dict[int, Table]:
+        """Return the tables of b against whatever it was asked against so far, by the other's number."""
+        return self._to.setdefault(b, {})
+
     def table(self, a: int, b: int) -> Table:
         """Return how deep b overlaps a, by the difference of their lattice places."""
         if (a, b) not in self._tables:
@@ -154,6 +157,7 @@ class Board:
                 self._tables[(a, b)] = Table(first, np.ascontiguousarray(other.depths[::-1, ::-1]))
             else:
                 self._tables[(a, b)] = self._make_table(a, b)
+            self.tables_to(b)[a] = self._tables[(a, b)]
         return self._tables[(a, b)]
 
     def _make_table(self, a: int, b: int) -> Table:
@@ -167,9 +171,7 @@ class Board:
         start = base + first * np.array(self.step)
         size = (int(last[0] - first[0] + 1), int(last[1] - first[1] + 1))
         within = raster.inside(shapes, (float(start[0]), float(start[1])), self.step, size, self.slack_mm)
-        depths = (raster.depth(within, self.step) / DEEP_MM) ** POWER * DEEP_MM
-        depths = depths.astype(np.float32)
-        return Table((int(first[0]), int(first[1])), depths)
+        return Table((int(first[0]), int(first[1])), raster.depth(within, self.step))
 
     def planes(self, a: int, b: int) -> Planes:
         """Return the half-planes of the no-fit shapes of two variants."""

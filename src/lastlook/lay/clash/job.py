@@ -74,8 +74,8 @@ class Turn:
     angle_deg: float
 
 
-def turns(piece: Wanted, cloth: Cloth, sides: tuple[bool, ...]) -> list[Turn]:
-    """Return every way round that a piece may lie, without its tolerance."""
+def turns(piece: Wanted, cloth: Cloth, sides: tuple[bool, ...], tilts: tuple[float, ...] = (0.0,)) -> list[Turn]:
+    """Return every way round that a piece may lie, at these shares of its tolerance."""
     if piece.angles_deg is not None:
         straight = [a for a in piece.angles_deg if abs((a + 180) % 360 - 180) < 1e-9]
         angles = (straight or list(piece.angles_deg))[:1] if cloth.one_way else list(piece.angles_deg)
@@ -85,18 +85,21 @@ def turns(piece: Wanted, cloth: Cloth, sides: tuple[bool, ...]) -> list[Turn]:
         return [Turn(side, angle) for side in sides for angle in free]
     out = []
     for side in sides:
-        upright = piece.grain_deg if side else -piece.grain_deg
-        out.append(Turn(side, upright % 360))
-        if piece.may_turn and not cloth.one_way:
-            out.append(Turn(side, (upright + 180) % 360))
+        for tilt in dict.fromkeys(share * piece.tilt_deg for share in tilts):
+            upright = (piece.grain_deg if side else -piece.grain_deg) + tilt
+            out.append(Turn(side, upright % 360))
+            if piece.may_turn and not cloth.one_way:
+                out.append(Turn(side, (upright + 180) % 360))
     return out
 
 
-def is_allowed(piece: Wanted, cloth: Cloth, turn: Turn) -> bool:
+def is_allowed(piece: Wanted, cloth: Cloth, turn: Turn, tilts: tuple[float, ...] = (0.0,)) -> bool:
     """Whether a piece may lie that way round."""
     if piece.grain_deg is None and piece.angles_deg is None and not cloth.one_way:
         return True
-    same = (abs((one.angle_deg - turn.angle_deg + 180) % 360 - 180) for one in turns(piece, cloth, (turn.mirrored,)))
+    same = (
+        abs((one.angle_deg - turn.angle_deg + 180) % 360 - 180) for one in turns(piece, cloth, (turn.mirrored,), tilts)
+    )
     return min(same) < 1e-6
 
 

@@ -22,6 +22,7 @@ from lastlook.lay.wanted import Problem, Wanted
 
 Key = tuple[str, int, int]
 """A copy, or a part of it: piece, copy, part."""
+TILTS = (0.0, -1.0, 1.0)
 ON_FOLD_MM = 0.008
 """How far a fold edge may be drawn off the fold: less than what the judge lets printing cost."""
 CUTS = {2: ((0.5,), (0.62,), (0.38,), (0.75,), (0.25,)), 3: ((1 / 3, 2 / 3), (0.25, 0.75), (0.5, 0.75))}
@@ -46,6 +47,8 @@ class _Choice:
 
     pieced: tuple[tuple[str, tuple[float, ...]], ...] = ()
     single: frozenset[str] = frozenset()
+    tilts: tuple[float, ...] = (0.0,)
+    """At which shares of its tolerance a piece may lie off the grain."""
 
 
 class _Maker:
@@ -54,6 +57,7 @@ class _Maker:
     def __init__(self, problem: Problem, reach_mm: float, taken: Sequence[Corners]) -> None:
         self.problem = problem
         self.cloth = problem.cloth
+        self.tilts: tuple[float, ...] = (0.0,)
         self.bands = bands(problem.cloth, reach_mm)
         self.taken = tuple(part for one in taken for part in geometry.convex_parts([(x, y) for x, y in one]))
         self._forbidden: dict[tuple[int, int], Forbidden] = {}
@@ -62,6 +66,7 @@ class _Maker:
     def jobs(self, choice: _Choice, done: frozenset[Key]) -> tuple[Job, ...]:
         """Return the jobs for all copies that are not `done` already."""
         out: list[Job] = []
+        self.tilts = choice.tilts
         cuts = dict(choice.pieced)
         for piece in self.problem.pieces:
             if piece.id in cuts:
@@ -75,7 +80,10 @@ class _Maker:
         return tuple(job for job in out if (job.wanted.id, job.copy, job.part) not in done)
 
     def _singles(self, piece: Wanted) -> list[Job]:
-        ways = {side: self._variants(piece, piece.outline, turns(piece, self.cloth, (bool(side),))) for side in (0, 1)}
+        ways = {
+            side: self._variants(piece, piece.outline, turns(piece, self.cloth, (bool(side),), self.tilts))
+            for side in (0, 1)
+        }
         both = (*ways[0], *ways[1])
         out = []
         for copy in range(1, piece.quantity + 1):
@@ -89,8 +97,8 @@ class _Maker:
         around = 180.0 if self.cloth.fold is Fold.CROSSWISE else 0.0
         ways = [
             turn
-            for turn in turns(piece, self.cloth, (False, True))
-            if is_allowed(piece, self.cloth, Turn(not turn.mirrored, around - turn.angle_deg))
+            for turn in turns(piece, self.cloth, (False, True), self.tilts)
+            if is_allowed(piece, self.cloth, Turn(not turn.mirrored, around - turn.angle_deg), self.tilts)
         ]
         variants = self._variants(piece, piece.outline, ways, layers=2)
         if self.cloth.fold is Fold.NONE or not variants:
@@ -101,12 +109,12 @@ class _Maker:
         """Return jobs on a real fold, or opened out where the cloth has none for them."""
         variants: list[Variant] = []
         if self.cloth.fold is not Fold.NONE:
-            ways = turns(piece, self.cloth, (False, True))
+            ways = turns(piece, self.cloth, (False, True), self.tilts)
             variants = self._variants(piece, piece.outline, ways, layers=2, pinned=True)
         if not variants:
             opened = opened_out(piece)
             if opened is not None:
-                variants = self._variants(piece, opened, turns(piece, self.cloth, (False,)), opened=True)
+                variants = self._variants(piece, opened, turns(piece, self.cloth, (False,), self.tilts), opened=True)
         return [self._job(piece, copy, tuple(variants)) for copy in range(1, piece.quantity + 1)]
 
     def _in_parts(self, piece: Wanted, cuts: tuple[float, ...]) -> list[Job]:
@@ -115,7 +123,7 @@ class _Maker:
         for copy in range(1, piece.quantity + 1):
             side = (piece.mirrored_pair and copy % 2 == 0,)
             for number, outline in enumerate(outlines, 1):
-                variants = self._variants(piece, outline, turns(piece, self.cloth, side), part=True)
+                variants = self._variants(piece, outline, turns(piece, self.cloth, side, self.tilts), part=True)
                 out.append(self._job(piece, copy, tuple(variants), part=number, outline=outline))
         return out
 
@@ -251,10 +259,16 @@ def plans(
     singles: list[frozenset[str]] = [frozenset()]
     if problem.cloth.fold is Fold.PARTIAL and len(pairs) <= 6:
         singles += [frozenset(some) for many in range(1, len(pairs) + 1) for some in combinations(pairs, many)]
+    tilted = [piece for piece in problem.pieces if piece.tilt_deg > 0 and piece.grain_deg is not None]
     for pieced in _piecings(problem):
+        if pieced and tilted:
+            yield Plan(maker.jobs(_Choice(tilts=TILTS), done))
+            tilted = []
         for single in singles:
             jobs = maker.jobs(_Choice(pieced, single), done)
             yield Plan(jobs, sum(len(cuts) for _, cuts in pieced))
+    if tilted:
+        yield Plan(maker.jobs(_Choice(tilts=TILTS), done))
 
 
 def _piecings(problem: Problem) -> Iterator[tuple[tuple[str, tuple[float, ...]], ...]]:

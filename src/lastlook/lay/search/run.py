@@ -58,9 +58,10 @@ def search(
     goal = goal or (Goal.SHORTEST if is_endless(problem.cloth) else Goal.LEFT_OVER)
     if start is not None and start.placements:
         hunt.offer([one for one in start.placements if one not in locked])
-    never = never_fits(problem, _all_plans(problem, locked)[0])
+    queue = _Queue(problem, locked)
+    never = never_fits(problem, queue.at(0) or queue.first)
     if not never:
-        _hunt(hunt, goal)
+        _hunt(hunt, goal, queue)
     return _answer(hunt, never)
 
 
@@ -76,11 +77,30 @@ def best_of(lays: Sequence[Lay]) -> Lay:
     return min(lays, key=lambda lay: (not lay.fits, lay.used_length_mm if lay.fits else -lay.used_share, lay.seed))
 
 
-def _all_plans(problem: Problem, locked: tuple[Placement, ...]) -> list[Plan]:
-    reach = _reach_mm(problem)
-    taken = [np.array(one) for one in laid_outlines(problem, locked)]
-    done = frozenset(key for one in locked for key in _keys(problem, one))
-    return list(plans(problem, reach, taken, done))
+class _Queue:
+    """The plans of a problem, worked out one by one as they are asked for; those with a job without place are left."""
+
+    def __init__(self, problem: Problem, locked: tuple[Placement, ...]) -> None:
+        taken = [np.array(one) for one in laid_outlines(problem, locked)]
+        done = frozenset(key for one in locked for key in _keys(problem, one))
+        self._source = plans(problem, _reach_mm(problem), taken, done)
+        self.first = next(self._source)
+        self._known = [] if self.first.lacking() else [self.first]
+
+    def at(self, spot: int) -> Plan | None:
+        """Return the plan of that number, the last where there are fewer, None where none can work."""
+        while len(self._known) <= spot:
+            plan = next(self._source, None)
+            if plan is None:
+                break
+            if not plan.lacking():
+                self._known.append(plan)
+        return self._known[min(spot, len(self._known) - 1)] if self._known else None
+
+    def is_single(self) -> bool:
+        """Whether there is only one plan."""
+        self.at(1)
+        return len(self._known) < 2
 
 
 def _always(progress: Progress) -> bool:
@@ -107,33 +127,33 @@ def _reach_mm(problem: Problem) -> float:
     return area / (cloth.width_mm - 2 * cloth.selvedge_mm) * 1.5 + 2 * longest + cloth.gap_mm * 20
 
 
-def _hunt(hunt: Hunt, goal: Goal) -> None:
-    runners: list[Runner] = []
-    todo = [plan for plan in _all_plans(hunt.problem, hunt.locked) if not plan.lacking()]
-    if not todo or not todo[0].jobs:
-        hunt.offer(())
-        return
-    reach = _reach_mm(hunt.problem)
-    turn = 0
-    while not hunt.stopped and hunt.best is None:
-        spot = _which(turn, len(todo))
-        while len(runners) <= spot:
-            runners.append(Runner(hunt, todo[len(runners)], reach))
-        runner = runners[spot]
-        budget = PLAN_PASSES if len(todo) == 1 else min(PLAN_PASSES, FIRST_PASSES * (turn + 1))
-        if runner.start(reach) or runner.loosen(reach, budget):
+def _hunt(hunt: Hunt, goal: Goal, queue: _Queue) -> None:
+    runners: dict[int, Runner] = {}
+    reach, turn = _reach_mm(hunt.problem), 0
+    runner: Runner | None = None
+    while not hunt.stopped and (runner is None or hunt.best is None):
+        plan = queue.at(_which(turn))
+        if plan is None or not plan.jobs:
+            hunt.offer(())
+            return
+        if id(plan) not in runners:
+            runners[id(plan)] = Runner(hunt, plan, reach)
+        runner = runners[id(plan)]
+        if hunt.best is not None or runner.start(reach):
+            break
+        budget = PLAN_PASSES if queue.is_single() else min(PLAN_PASSES, FIRST_PASSES * (turn + 1))
+        if runner.loosen(reach, budget):
             break
         turn += 1
-    if hunt.best is None or hunt.stopped or goal is Goal.FIT or not may_shorten(hunt.cloth):
+    if runner is None or hunt.best is None or hunt.stopped or goal is Goal.FIT or not may_shorten(hunt.cloth):
         return
-    runner = runners[_which(turn, len(todo))] if runners else Runner(hunt, todo[0], reach)
     runner.shorten(EXTRA_PASSES if goal is Goal.LEFT_OVER else None)
 
 
-def _which(turn: int, many: int) -> int:
-    """Return which plan to try at a turn: the first most often, later ones now and then (1 1 2 1 1 2 3 ...)."""
+def _which(turn: int) -> int:
+    """Return which plan to try at a turn: the first most often, later ones now and then (1 1 2 1 1 2 1 1 3 ...)."""
     spot = 0
-    while spot + 1 < many and turn % 3 == 2:
+    while turn % 3 == 2:
         turn //= 3
         spot += 1
     return spot

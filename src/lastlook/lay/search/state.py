@@ -67,15 +67,19 @@ class State:
             return None
         costs = ground.free[:wide].copy()
         high = costs.shape[1]
+        weights, places, tables = self.weights[job].tolist(), self.place, self.board.tables_to(number)
         for other, lying in enumerate(self.variant):
             if other == job or lying < 0:
                 continue
-            table = self.board.table(lying, number)
-            x, y = self.place[other][0] + table.first[0], self.place[other][1] + table.first[1]
+            table = tables.get(lying) or self.board.table(lying, number)
+            x, y = places[other][0] + table.first[0], places[other][1] + table.first[1]
             nx, ny = table.depths.shape
-            x0, x1, y0, y1 = max(x, 0), min(x + nx, wide), max(y, 0), min(y + ny, high)
+            x0, y0 = (x if x > 0 else 0), (y if y > 0 else 0)
+            x1, y1 = (x + nx if x + nx < wide else wide), (y + ny if y + ny < high else high)
             if x0 < x1 and y0 < y1:
-                costs[x0:x1, y0:y1] += self.weights[job, other] * table.depths[x0 - x : x1 - x, y0 - y : y1 - y]
+                deep, weight = table.depths[x0 - x : x1 - x, y0 - y : y1 - y], weights[other]
+                part = costs[x0:x1, y0:y1]
+                np.add(part, deep if weight == 1.0 else deep * np.float32(weight), out=part)
         return self._cheapest(job, number, costs, corner)
 
     def _cheapest(self, job: int, number: int, costs: NDArray[np.float32], corner: int) -> Best | None:
