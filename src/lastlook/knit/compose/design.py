@@ -36,6 +36,8 @@ def design_raglan(who: wearer.Wearer, asked: Asked) -> Composed:
     title, size = f"Raglan {asked.opening}", _size(who)
     if isinstance(asked.gauge.rows, Missing):
         return not_composed(title, size, [_no_row_gauge(asked.gauge.rows)])
+    if asked.sleeve == "none":
+        return not_composed(title, size, [_needs_sleeves()])
     body = Body(who)
     shape = raglan_shape(body, asked)
     if shape is None:
@@ -77,6 +79,14 @@ def design_shouldered(who: wearer.Wearer, asked: Asked, construction: str) -> Co
     rungs = (RUNG_WORDS[counts.cap.rung],) if counts.cap else ()
     findings = (*body.all_findings(), *off_target(measures, HALF_CM_MM))
     return Composed(title, size, leaflet, pieces, shoulder_mates(asked), measures, rungs, findings)
+
+
+def _needs_sleeves() -> Finding:
+    return cant_hold(
+        "A raglan has no shoulder without its sleeves.",
+        "Its sleeves reach to the neck and carry the fronts.",
+        "Ask for short sleeves, or for a slipover.",
+    )
 
 
 def _no_cap() -> Finding:

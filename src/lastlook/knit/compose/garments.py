@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from lastlook.finding import Certainty, Finding
 from lastlook.knit.compose.asked import Asked
-from lastlook.knit.compose.composed import Composed
+from lastlook.knit.compose.composed import Composed, cant_hold, not_composed
 from lastlook.knit.compose.design import design_raglan, design_shouldered
 from lastlook.knit.compose.round import design_hat, design_mittens
 from lastlook.quantity import Unread
@@ -41,7 +41,27 @@ def _slipover(who: Wearer, asked: Asked) -> Composed:
     return design_shouldered(who, replace(asked, opening="pullover", sleeve="none"), "set-in")
 
 
-GARMENTS: dict[str, Callable[[Wearer, Asked], Composed]] = {
+def _or_clash(name: str, design: Callable[[Wearer, Asked], Composed]) -> Callable[[Wearer, Asked], Composed]:
+    """Return a design that says so where measures and gauge leave no stitches for the shaping."""
+
+    def careful(who: Wearer, asked: Asked) -> Composed:
+        try:
+            return design(who, asked)
+        except (ValueError, IndexError):
+            return not_composed(name.replace("-", " ").capitalize(), "hers", [_no_room(name)])
+
+    return careful
+
+
+def _no_room(name: str) -> Finding:
+    return cant_hold(
+        f"No {name.replace('-', ' ')} can be shaped from these measures at this gauge.",
+        "Somewhere more stitches would have to be taken off than there are, or in fewer rows than it needs.",
+        "Look for a measure that does not go with the others, or take a finer gauge.",
+    )
+
+
+_DESIGNS: dict[str, Callable[[Wearer, Asked], Composed]] = {
     "raglan-pullover": _raglan_pullover,
     "raglan-cardigan": _raglan_cardigan,
     "set-in-pullover": _shouldered("pullover", "set-in"),
@@ -52,3 +72,6 @@ GARMENTS: dict[str, Callable[[Wearer, Asked], Composed]] = {
     "hat": design_hat,
     "mittens": design_mittens,
 }
+
+GARMENTS = {name: _or_clash(name, design) for name, design in _DESIGNS.items()}
+"""What can be composed, by the name a maker types."""

@@ -39,7 +39,10 @@ def alter(reading: LeafletReading, size: SizeReading, changes: Changes) -> Compo
     if clash:
         return not_composed(title, size.size, clash)
     scale = Scale(wanted.stitches.best / printed.stitches.best, wanted.rows.best / printed.rows.best)
-    pieces = _all(knitted, scale, asked)
+    try:
+        pieces = _all(knitted, scale, asked)
+    except ValueError:
+        return not_composed(title, size.size, [_runs_out()])
     measures = _all_measures(knitted, pieces, printed, wanted, asked)
     mates = tuple(seam.mate for seam in size.seams)
     findings = [
@@ -191,6 +194,14 @@ def _not_carried(piece: WorkedPiece) -> Finding:
         "The widths are right, but a repeat may end in the middle of itself.",
         "Centre the pattern on the new count, or keep to stockinette.",
         where=Where(piece=piece.name),
+    )
+
+
+def _runs_out() -> Finding:
+    return cant_hold(
+        "At this gauge a piece runs out of stitches before its shaping is done.",
+        "Its shaping is written for more stitches than are left once all counts are scaled.",
+        "Use a gauge with more stitches, or a larger size.",
     )
 
 
