@@ -13,7 +13,7 @@ from hypothesis import strategies as some
 from lastlook import paper
 from lastlook.finding import Finding
 from lastlook.geometry import Point, distance_mm, nearest
-from lastlook.paper import Drafted, PaperPiece
+from lastlook.paper import Drafted, PaperPiece, make
 from lastlook.piece import Meets
 
 made = sys.modules["lastlook.paper.alter"]
@@ -200,3 +200,21 @@ def _redrawn_s(drafted: Drafted, steps: tuple[paper.Alteration, ...]) -> float:
     after = paper.alter(drafted, steps)
     assert after.girths_mm and after.seams and all(piece.cut_line for piece in after.pieces)
     return time.perf_counter() - start
+
+
+@given(some.floats(0, 40))
+@settings(max_examples=20, deadline=None)
+def test_side_allowances_grow_as_far_as_the_cloth_goes_and_no_further(spare_mm: float) -> None:
+    body = {"waist_girth": 710.0, "hip_girth": 970.0, "waist_to_hip": 200.0}
+    drafted = paper.draft("a-line", body, {"length_mm": 620})
+    side = drafted.pieces[0].side("side")
+    assert side is not None
+    most = side.allowance_mm + spare_mm
+
+    def lies(one: Drafted) -> bool:
+        edge = one.pieces[0].side("side")
+        return edge is not None and edge.allowance_mm <= most + 1e-9
+
+    wider = make.widest_sides_mm(drafted, lies)
+    assert lies(make.with_wider_sides(drafted, wider))
+    assert min(spare_mm, 25.0) - 1.0 <= wider <= min(spare_mm, 25.0) + 1e-9

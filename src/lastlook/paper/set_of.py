@@ -18,6 +18,7 @@ def set_of(
     pieces: Sequence[PaperPiece], measures: Mapping[str, float] | None = None, easing: Easing = UNKNOWN
 ) -> Drafted:
     """Return the pieces as one garment."""
+    pieces = sorted(pieces, key=_place)
     shell = [piece for piece in pieces if piece.role == "skirt" and piece.side("waist")]
     band = next((piece for piece in pieces if piece.role == "band" or "band" in piece.name.lower()), None)
     joins = list(_sides(shell))
@@ -25,6 +26,14 @@ def set_of(
     if band is not None and band.side("waist") and tops:
         joins.append(Join(tops, (EdgeName(band.name, "waist"),), Counted.WHOLE, Fullness.EASED))
     return Drafted("taken in", tuple(pieces), tuple(joins), measures or {}, {}, easing)
+
+
+def _place(piece: PaperPiece) -> int:
+    """Return where a piece stands in a set: front, back, other pieces of the skirt, band, small parts."""
+    name = piece.name.lower()
+    if piece.role != "skirt":
+        return 3 if piece.role == "band" else 4
+    return 0 if "front" in name else 1 if "back" in name else 2
 
 
 def _sides(shell: Sequence[PaperPiece]) -> list[Join]:
