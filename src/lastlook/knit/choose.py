@@ -22,7 +22,7 @@ from lastlook.quantity import Gauge, Missing
 
 MOST_TRIES = 160
 """How many ways of reading the whole leaflet are tried at most."""
-MOST_ROWS = 400_000
+MOST_ROWS = 80_000
 """How many rows are worked for that at most."""
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from lastlook import leaflet as paper
-from lastlook.finding import Finding, SourceText, Span
+from lastlook.finding import Finding, SourceText, Span, Where
 from lastlook.knit import tell
 from lastlook.knit.assemble import Plan, plan
 from lastlook.knit.choose import Choice, Outcome, Reader, decide
@@ -44,7 +44,7 @@ def read(
         for n, outcome in enumerate(outcomes)
         for hands in outcome.pieces.values()
         for one in hands.troubles
-        if not one.follows
+        if not one.follows and (size not in names or names[n] == size)
     ]
     findings = tell.of_troubles(troubles, names, leaflet.source, attempts)
     spans = {hands.name: hands.span for hands in outcomes[0].pieces.values()} if outcomes else {}
@@ -56,9 +56,8 @@ def read(
     findings = tell.once(findings, mended)
     findings += tell.of_choices(decided)
     findings += tell.of_whole(leaflet, unread, outcomes)
-    inside = _inside(made, unread)
     shown = {
-        name: _size(name, outcomes[n], reader.gauge, decided, inside)
+        name: _size(name, outcomes[n], reader.gauge, decided, _inside(made, unread, outcomes[n]))
         for n, name in enumerate(names)
         if size in (None, name)
     }
@@ -93,10 +92,21 @@ def _unread(leaflet: Leaflet, made: Plan, outcomes: list[Outcome]) -> list[Span]
     return out
 
 
-def _inside(made: Plan, unread: list[Span]) -> bool:
-    """Whether something inside a piece was not understood."""
-    spans = {step.span for task in made.tasks for step in task.steps}
-    return any(span in spans for span in unread)
+def _inside(made: Plan, unread: list[Span], outcome: Outcome) -> bool:
+    """Whether something that was not understood may hide stitches: no printed count after it bears the piece out."""
+    missing = set(unread)
+    for task in made.tasks:
+        spans = [step.span for step in task.steps if step.span in missing]
+        hands = outcome.pieces.get(task.name.lower())
+        if not spans or hands is None:
+            if spans:
+                return True
+            continue
+        proven = max((one.span.start for one in hands.counts if one.stated == one.worked), default=-1)
+        ended = max((step.span.start for step in task.steps if isinstance(step, say.Finish | say.Hold)), default=-1)
+        if any(span.start > proven and not -1 < ended < span.start for span in spans):
+            return True
+    return False
 
 
 def _size(name: str, outcome: Outcome, gauge: Gauge | None, decided: list[Choice], unread: bool) -> SizeReading:
@@ -135,6 +145,7 @@ def _unknown_size(size: str | None, names: tuple[str, ...]) -> list[Finding]:
             f"The leaflet has no size {size}.",
             f"It is printed for {', '.join(names)}.",
             f"Ask for one of {', '.join(names)}.",
+            where=Where(span=Span(0, 1)),
         )
     ]
 

@@ -41,6 +41,8 @@ class Composed:
     rungs: tuple[str, ...]
     """What the shaping had to resort to, in words, the gentlest first."""
     findings: tuple[Finding, ...]
+    notes: tuple[str, ...] = ()
+    """What hands need beside the page: pick-ups, tails, order of sewing."""
 
     @property
     def seams(self) -> tuple[Seam, ...]:

@@ -31,5 +31,6 @@ def as_json(made: Composed, gauge: Gauge | None) -> dict[str, Any]:
             for one in made.measures
         ],
         "rungs": list(made.rungs),
+        "notes": list(made.notes),
         "leaflet": made.leaflet,
     }

@@ -8,6 +8,7 @@ from lastlook.knit.compose.asked import Asked
 from lastlook.knit.compose.body import Body
 from lastlook.knit.compose.composed import Composed, cant_hold, not_composed, off_target
 from lastlook.knit.compose.craft.ladder import RUNG_WORDS, Rung
+from lastlook.knit.compose.notes import general_notes, raglan_notes
 from lastlook.knit.compose.raglan import (
     RaglanShape,
     raglan_counts,
@@ -53,7 +54,8 @@ def design_raglan(who: wearer.Wearer, asked: Asked) -> Composed:
     leaflet = write_raglan(title, pieces, counts, asked, size)
     rungs = tuple(RUNG_WORDS[rung] for rung in counts.rungs)
     findings = (*body.all_findings(), *_rung_notes(counts.rungs), *off_target(measures, HALF_CM_MM))
-    return Composed(title, size, leaflet, pieces, raglan_mates(counts, asked), measures, rungs, findings)
+    notes = raglan_notes(counts, asked, pieces)
+    return Composed(title, size, leaflet, pieces, raglan_mates(counts, asked), measures, rungs, findings, notes)
 
 
 def design_shouldered(who: wearer.Wearer, asked: Asked, construction: str) -> Composed:
@@ -78,7 +80,8 @@ def design_shouldered(who: wearer.Wearer, asked: Asked, construction: str) -> Co
     leaflet = write_shouldered(title, pieces, counts, asked, size)
     rungs = (RUNG_WORDS[counts.cap.rung],) if counts.cap else ()
     findings = (*body.all_findings(), *off_target(measures, HALF_CM_MM))
-    return Composed(title, size, leaflet, pieces, shoulder_mates(asked), measures, rungs, findings)
+    notes = general_notes(asked, pieces, counts.rib_rows)
+    return Composed(title, size, leaflet, pieces, shoulder_mates(asked), measures, rungs, findings, notes)
 
 
 def _needs_sleeves() -> Finding:

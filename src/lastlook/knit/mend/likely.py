@@ -166,7 +166,7 @@ def _near(value: int, gaps: set[int], others: list[int]) -> Iterator[tuple[int, 
         new = value + step
         if new not in seen and new >= 0 and abs(step) <= 60:
             seen.add(new)
-            likely = 0.15 if abs(step) in gaps else abs(step) / 10
+            likely = 0.05 if abs(step) in gaps else abs(step) / 10
             yield new, likely + (0.0 if _fits(new, others) else 0.3)
     if swapped not in seen:
         yield swapped, 0.8

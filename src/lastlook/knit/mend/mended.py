@@ -16,8 +16,14 @@ from lastlook.knit.mend.likely import candidates
 from lastlook.knit.needle import Trouble
 from lastlook.knit.tell.attempt import Attempt
 
-MOST_CANDIDATES = 260
+MOST_CANDIDATES = 160
 """How many corrections are tried at most for one leaflet."""
+MOST_ROWS = 40_000
+"""How many rows are worked for them at most."""
+LONGEST = 40_000
+"""A text with more characters is no single leaflet; nothing is mended in it."""
+NEAR_WEIGHT = 0.6
+"""Corrections less likely than the best by more than this are not looked for once the best puts all right."""
 
 
 @dataclass(frozen=True)
@@ -29,18 +35,27 @@ class Mended:
     attempt: Attempt
 
 
+@dataclass
+class Spent:
+    """What the trials have cost so far."""
+
+    rows: int = 0
+
+
 def mend(reader: Reader, outcomes: list[Outcome], decided: list[Choice]) -> Mended | None:
     """Return the best correction where something does not add up; None where nothing was found."""
     score = total(outcomes)
-    if score < 1:
+    if score < 1 or len(reader.leaflet.source.text) > LONGEST:
         return None
     chosen = {one.point.key: one.taken for one in decided}
     best: tuple[float, float, int] | None = None
+    spent = Spent()
     good: list[tuple[float, float, int, Change]] = []
     for tried, change in enumerate(candidates(reader, outcomes)):
-        if tried >= MOST_CANDIDATES or (best is not None and change.weight > best[1] + 6 and best[0] == 0):
+        enough = best is not None and best[0] < 0.5 and change.weight > best[1] + NEAR_WEIGHT
+        if tried >= MOST_CANDIDATES or enough or spent.rows > MOST_ROWS:
             break
-        after = _try(reader, outcomes, change, chosen)
+        after = _try(reader, outcomes, change, (chosen, spent))
         if after <= score - 1 + 1e-6:
             good.append((after, change.weight, tried, change))
             best = min(best, good[-1][:3]) if best else good[-1][:3]
@@ -48,7 +63,7 @@ def mend(reader: Reader, outcomes: list[Outcome], decided: list[Choice]) -> Mend
     for after, weight, _, change in sorted(good, key=lambda one: one[:3])[:8]:
         if len(held) == 3:
             break
-        near = not held or (after == held[0][0] and weight <= held[0][1].weight + 0.6)
+        near = not held or (after == held[0][0] and weight <= held[0][1].weight + NEAR_WEIGHT)
         if near and change.step not in {one.step for _, one in held} and _holds(reader, change, chosen, score):
             held.append((after, change))
     if not held:
@@ -77,8 +92,9 @@ def _holds(reader: Reader, change: Change, chosen: dict[str, int], score: float)
     return len(leaflet.sizes) == len(reader.leaflet.sizes) and total(trial.work(chosen)) <= score - 1 + 1e-6
 
 
-def _try(reader: Reader, outcomes: list[Outcome], change: Change, chosen: dict[str, int]) -> float:
+def _try(reader: Reader, outcomes: list[Outcome], change: Change, given: tuple[dict[str, int], Spent]) -> float:
     """Work the pieces that the change touches, in the sizes it touches; the rest stays as it was."""
+    chosen, spent = given
     leaflet = changed_leaflet(reader.leaflet, change)
     if leaflet is None:
         return float("inf")
@@ -94,7 +110,9 @@ def _try(reader: Reader, outcomes: list[Outcome], change: Change, chosen: dict[s
     names = reader.leaflet.sizes
     sizes = [n for n, name in enumerate(names) if name in change.sizes]
     rest = sum(one.score() for n, one in enumerate(outcomes) if n not in sizes)
-    return round(rest + sum(trial.work_size(n, chosen).score() for n in sizes), 4)
+    left = rest + sum(trial.work_size(n, chosen).score() for n in sizes)
+    spent.rows += trial.rows + 100 + sum(len(made.tasks[n].steps) for n in touched) * 10
+    return round(left, 4)
 
 
 def _said(reader: Reader, change: Change, left: float) -> Attempt:

@@ -16,6 +16,8 @@ from lastlook.knit.needle.state import Hands, World
 from lastlook.leaflet import instruction as say
 from lastlook.leaflet.instruction import Step
 
+MOST_TOGETHER = 40
+"""No more steps than these are one shaping with what runs at the same time."""
 MOST_ROWS = 3000
 """No piece is longer; an instruction that would make it so is stopped and reported."""
 
@@ -40,16 +42,26 @@ def work_piece(task: Task, world: World, chooser: Chooser) -> Hands:
     hands.crochet = task.crochet
     sides.place_edges(hands)
     steps = rows.in_order(task.steps)
+    after = _following(steps)
     spot = 0
     while spot < len(steps):
         taken = _parallel(hands, steps, spot)
         if taken == 0:
-            do(hands, steps[spot], next((one for one in steps[spot + 1 :] if not isinstance(one, say.Nothing)), None))
+            do(hands, steps[spot], after[spot])
             taken = 1
         spot += taken
     rows.close(hands)
     sides.settle(hands)
     return hands
+
+
+def _following(steps: list[Step]) -> list[Step | None]:
+    """Return, for each step, the next one that instructs something."""
+    out: list[Step | None] = [None] * len(steps)
+    for spot in range(len(steps) - 2, -1, -1):
+        after = steps[spot + 1]
+        out[spot] = out[spot + 1] if isinstance(after, say.Nothing) else after
+    return out
 
 
 def _parallel(hands: Hands, steps: list[Step], spot: int) -> int:
@@ -58,7 +70,7 @@ def _parallel(hands: Hands, steps: list[Step], spot: int) -> int:
     if not isinstance(first, say.Shape):
         return 0
     group, used = [first], 1
-    for step in steps[spot + 1 :]:
+    for step in steps[spot + 1 : spot + MOST_TOGETHER]:
         if isinstance(step, say.Shape) and step.same_time:
             group.append(step)
         elif not isinstance(step, say.Nothing | say.Section):

@@ -354,7 +354,15 @@ def _all_but(hands: Hands, step: say.Finish, keep: int) -> None:
 
 
 def settle(hands: Hands) -> None:
-    """Note what the piece leaves waiting for others."""
+    """Note what the piece leaves waiting for others; a shoulder that is bound off leaves no stitch over."""
+    for live in hands.parts:
+        last = live.rows[-1] if live.rows else None
+        if last is None or live.ended != "open" or not (live.outer or live.inner) or live is not hands.parts[-1]:
+            continue
+        offs = sum(event.n for event in last.events if event.act == "bind off")
+        if 0 < live.n < offs and hands.section == "shoulder":
+            hands.live = live
+            hands.trouble("count-over", last.span, live.n, 0, "shoulder")
     settle_in(hands, hands.world)
 
 

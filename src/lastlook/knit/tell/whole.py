@@ -48,7 +48,7 @@ def _no_gauge(whole: bool) -> Finding:
     return Finding(
         kind="gauge-missing", certainty=Certainty.UNKNOWN, say=f"How many rows the lengths are is not known: the leaflet names no {what}.",
         why="The leaflet tells its lengths in inches or centimetres, and only a gauge in rows turns them into rows. The stitches are counted all the same.",
-        attempt="Knit a swatch of 30 stitches by 40 rows, wash it, and count the rows in 10 cm.",
+        attempt="Knit a swatch of 30 stitches by 40 rows, wash it, and count the rows in 10 cm.", where=Where(span=Span(0, 1)),
     )  # fmt: skip
 
 

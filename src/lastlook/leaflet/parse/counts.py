@@ -10,7 +10,7 @@ from lastlook.leaflet.parse.cursor import Cursor, figure
 
 AFTER = (
     r"(?: (?:on (?:(?:each|<\d+>th|heel|left|right|hand|all|your|spare|<\d>|your) )*needle(?: in-all)?|on (?:heel|instep|needle|hold|each side|each shoulder|each|each front)|"
-    r"in-all|{LEFT}|now|for (?:each|both|all|every) (?:side|size|shoulder|front)s?|each side(?: of (?:\w+ ?){1,2})?|for [a-z]+(?: [a-z]+){0,2}(?= [,;.)]|$)|at end of (?:last |this )?row|altogether|total|"
+    r"in-all|{LEFT}|now|for (?:each|both|all|every) (?:side|size|shoulder|front)s?|each side(?: of (?:\w++ ?){1,2})?|for [a-z]+(?: [a-z]+){0,2}(?= [,;.)]|$)|at end of (?:last |this )?row|altogether|total|"
     r"each shoulder|dec|inc|in (?:each|row|rnd|this row)|having been dec|at top|on both sides|between [a-z]+(?: [a-z]+){0,2}(?= [,;.)]|$)|on row|over|bo))*"
 )
 

@@ -21,7 +21,7 @@ OTHER = r"(?:back|front|left front|right front|<1>th (?:front|side|sleeve|piece)
 PLACES = r"(?:underarm|armhole(?: shape)?|shoulder(?: shape)?|neck(?: shape)?|raglan(?: shape)?|beg of armhole|bo|markers?|beg of raglan|(?:start of )?shape|sleeve|waist(?:line)?|top|rib|cuff|beg)"
 OPTIONAL = (
     r"(?:[,(] )?or (?:(?:to |for |any |as )?(?:length |long )?(?:desired|as desired|as required)(?: length)?"
-    r"(?: (?:to|for|from|at|of) (?:\w+ ?){1,3}?)?(?: \))?(?=[,;.)]| end| and|$)|(?:about )?{N} {L} (?:less|shorter|more|longer) than (?:\w+ ?){1,5}?(?=[,;.]|$))"
+    r"(?: (?:to|for|from|at|of) (?:\w++ ?){1,3}?)?(?: \))?(?=[,;.)]| end| and|$)|(?:about )?{N} {L} (?:less|shorter|more|longer) than (?:\w++ ?){1,5}?(?=[,;.]|$))"
 )
 
 
@@ -74,7 +74,7 @@ def _open(cursor: Cursor) -> Goal | None:
 
 def _length(cursor: Cursor) -> Goal | None:
     match = cursor.take(
-        r"(?:until|to|when|for) (?:(?:the |total )?(?P<s>" + THING + r")(?: (?:from|above|edge|of|seam|at|part) (?:[a-z]+ ?){1,2}?)? )?(?:meas|is|are|be|is about) " + ABOUT
+        r"(?:until|to|when|for) (?:(?:the |total )?(?P<s>" + THING + r")(?: (?:from|above|edge|of|seam|at|part) (?:[a-z]++ ?){1,2}?)? )?(?:meas|is|are|be|is about) " + ABOUT
         + r"(?P<n>{N}) (?P<u>{L})(?: (?:long|deep|in length|high|in depth|in-all|wide))*" + FROM
     )  # fmt: skip
     if match:

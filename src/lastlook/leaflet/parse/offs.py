@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 from lastlook.finding import Span
@@ -44,7 +45,7 @@ def _cast_on(cursor: Cursor, before: list[Step]) -> Step | None:
     if lead:
         return CastOn(figure(lead) or ONE, rows=None if lead["m"] is None else figure(lead, "m"), edge=lead["e"])
     match = cursor.take(
-        r"(?:(?:use|on|with) (?:(?!co )(?:\w+|<[^>]*>|,) ?){1,16}?,? ?)?(?:and )?(?:co|set up)(?: on)?(?: each)? (?P<n>{N})(?: (?:st|ch))?(?: (?:on (?:each|every|one|<\d+>) (?:of )?(?:<\d+> )?needle|use \w+ (?:yarn|no <\d+> needle)|in (?:mc|cc|color)))?"
+        r"(?:(?:use|on|with) (?:(?!co )(?:\w++|<[^>]*>|,) ){1,16}?)?(?:and )?(?:co|set up)(?: on)?(?: each)? (?P<n>{N})(?: (?:st|ch))?(?: (?:on (?:each|every|one|<\d+>) (?:of )?(?:<\d+> )?needle|use \w+ (?:yarn|no <\d+> needle)|in (?:mc|cc|color)))?"
     )
     if match is None:
         again = cursor.take(r"(?:make|with|on|ch|work) (?P<n>{N}) (?:ch|st) (?:for )?(?:foundation|on needle)")
@@ -109,7 +110,7 @@ def _to_end(cursor: Cursor) -> None:
 def _bind_off(cursor: Cursor) -> Step | None:
     since = cursor.pos
     lead = cursor.take(
-        BEG + r"(?:next|foll) (?P<m>{N}) ?(?:row|rnd) ?,? ?bo (?P<n>{N})(?: st)?(?: for (?:\w+ ?){1,2}(?=[,;.]))?"
+        BEG + r"(?:next|foll) (?P<m>{N}) ?(?:row|rnd) ?,? ?bo (?P<n>{N})(?: st)?(?: for (?:\w++ ?){1,2}(?=[,;.]))?"
     )
     if lead:
         return BindOffs(figure(lead) or ONE, rows=figure(lead, "m") or ONE, edge="beg")
@@ -251,7 +252,7 @@ def holding(cursor: Cursor, before: list[Step]) -> Step | None:
     return replace(found, span=cursor.span(since)) if found else None
 
 
-ONTO = r"(?:on|onto|to|upon|in)(?: to)? (?:(?:another|<1>|separate|extra|dpn|spare|needle|different|large|holders|hold|<2>|<3>|alt|one|first|each|thread|stitch|dp|strand|of|contrast|yarn|waste|left|hand|sleeve) ?)+(?:for (?:(?:later use|front neck|back neck|neck(?:band)?|front|back|hood|collar|pocket|front of neck|back of neck|thumb|sleeve|center|left|right|instep|shoulder|underarm|first|lining|border|band|second|half|alt|side) ?)+)?(?:to be (?:used|worked|k) (?:\w+ ?){1,2})?(?=[,;.(:)]| and|and|--|$|turn|leave|join|k |p |bo)"
+ONTO = r"(?:on|onto|to|upon|in)(?: to)? (?:(?:another|<1>|separate|extra|dpn|spare|needle|different|large|holders|hold|<2>|<3>|alt|one|first|each|thread|stitch|dp|strand|of|contrast|yarn|waste|left|hand|sleeve) ?)+(?:for (?:(?:later use|front neck|back neck|neck(?:band)?|front|back|hood|collar|pocket|front of neck|back of neck|thumb|sleeve|center|left|right|instep|shoulder|underarm|first|lining|border|band|second|half|alt|side) ?)+)?(?:to be (?:used|worked|k) (?:\w++ ?){1,2})?(?=[,;.(:)]| and|and|--|$|turn|leave|join|k |p |bo)"
 
 
 def _hold(cursor: Cursor) -> Step | None:
@@ -273,7 +274,7 @@ def _hold(cursor: Cursor) -> Step | None:
             which = "next"
         return Hold(figure(match) if match["n"] else None, which)
     match = cursor.take(
-        r"(?:and )?(?:,? ?leave )(?:the )?(?:rem |left |alt |rest of |balance of |center )?(?:(?P<n>{N}) )?(?:rem |alt )?st(?: of (?:\w+ ?){1,2})?(?: (?:unworked|on (?:hold|needle|left needle)|for (?:\w+ ?){1,3}|until later|to be worked later))?(?= [,;.(]|$| and)"
+        r"(?:and )?(?:,? ?leave )(?:the )?(?:rem |left |alt |rest of |balance of |center )?(?:(?P<n>{N}) )?(?:rem |alt )?st(?: of (?:\w++ ?){1,2})?(?: (?:unworked|on (?:hold|needle|left needle)|for (?:\w++ ?){1,3}|until later|to be worked later))?(?= [,;.(]|$| and)"
     )
     if match:
         return Hold(figure(match) if match["n"] else None, "center" if "center" in match.group() else "all")
@@ -296,7 +297,7 @@ def _resume(cursor: Cursor) -> Step | None:
     if cursor.take(r"(?:and )?(?:cont |work )(?:on )?(?:<1>th|first) set of st"):
         return Resume(None, "first")
     match = cursor.take(
-        r"(?:and )?(?:use rs (?:of work )?facing ,? ?)?(?:join|rejoin|attach|return|sl|place|take|cont|work|go back|with|now work)(?: (?:in|on|back|to|with|at|yarn|up|onto|work|cont|,|alt|first|and|neck edge|inner end|inside|center|edge|end|of|<\d> needle|needle|no <\d+>|larger|smaller|hold|next|start|beg|ws|rs|facing|pick|new|ball|another|same))* (?:the )?(?P<w>rem|alt|left|first|<1>th|<2>th|last|these|those|held|hold)(?: (?P<n>{N}))?(?: (?P<m>{N}))? st(?: (?:left|only|on needle|for (?:\w+ ?){1,3}(?=[,;.:])|of (?:\w+ ?){1,3}(?=[,;.:])|from hold|on hold|from (?:front|back) hold|again|onto needle|to needle|on(?:to)? (?:no <\d+> )?needle|to correspond|held))*(?! (?:k|p|in|even|as|every|until|of))"
+        r"(?:and )?(?:use rs (?:of work )?facing ,? ?)?(?:join|rejoin|attach|return|sl|place|take|cont|work|go back|with|now work)(?: (?:in|on|back|to|with|at|yarn|up|onto|work|cont|,|alt|first|and|neck edge|inner end|inside|center|edge|end|of|<\d> needle|needle|no <\d+>|larger|smaller|hold|next|start|beg|ws|rs|facing|pick|new|ball|another|same))* (?:the )?(?P<w>rem|alt|left|first|<1>th|<2>th|last|these|those|held|hold)(?: (?P<n>{N}))?(?: (?P<m>{N}))? st(?: (?:left|only|on needle|for (?:\w++ ?){1,3}(?=[,;.:])|of (?:\w++ ?){1,3}(?=[,;.:])|from hold|on hold|from (?:front|back) hold|again|onto needle|to needle|on(?:to)? (?:no <\d+> )?needle|to correspond|held))*(?! (?:k|p|in|even|as|every|until|of))"
     )
     if match:
         which = "first" if match["w"] in ("first", "<1>th", "these", "those") else "rem"
@@ -341,6 +342,12 @@ def _divide(cursor: Cursor) -> Step | None:
                 break
             parts.append(figure(part) or ONE)
             spans.append(cursor.canon.span(part.start("n"), cursor.pos - 1))
+        if len(parts) == 1 and re.search(
+            r"<[\d|]+>(?: st)? on each", cursor.text[max(0, cursor.pos - 40) : cursor.pos]
+        ):
+            told = re.search(r"<([34])> (?:dpn |dp )?needle", match.group()) if match else None
+            parts = parts * (int(told.group(1)) if told else 3)
+            spans = spans * len(parts)
         each = cursor.take(r"\( (?P<n>{N}) st (?:on )?each(?: needle)? \)")
         if each:
             parts = [figure(each) or ONE] * 3

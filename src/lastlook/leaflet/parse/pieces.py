@@ -32,7 +32,7 @@ def _other_side(cursor: Cursor) -> Step | None:
     ):
         return OtherSide()
     if cursor.take(
-        r"(?:and )?(?:(?:work|complete|finish) )?(?:the )?(?:alt|<2>th|rem|left|right|opposite) (?:side|shoulder|half|neck edge)(?: of (?:\w+ ?){1,3})?(?: (?:in|to|the|same|way|manner|exactly|is|work|as|<1>th|first|correspond|side|like|alike)){1,8}(?: ?,? ?rev(?: (?:all|shape|directions|the|of)){0,4})?"
+        r"(?:and )?(?:(?:work|complete|finish) )?(?:the )?(?:alt|<2>th|rem|left|right|opposite) (?:side|shoulder|half|neck edge)(?: of (?:\w++ ?){1,3})?(?: (?:in|to|the|same|way|manner|exactly|is|work|as|<1>th|first|correspond|side|like|alike)){1,8}(?: ?,? ?rev(?: (?:all|shape|directions|the|of)){0,4})?"
     ):
         return OtherSide()
     if cursor.take(
@@ -157,7 +157,7 @@ def _buttonholes(cursor: Cursor) -> Step | None:
     if match is None:
         return None
     first = cursor.take(
-        r"(?:[,:] ?)*(?:<1>th (?:<1> )?(?:on|in) )?(?P<f>{N})th row(?: from (?:\w+ ?){1,3}?)?(?= and| ,)"
+        r"(?:[,:] ?)*(?:<1>th (?:<1> )?(?:on|in) )?(?P<f>{N})th row(?: from (?:\w++ ?){1,3}?)?(?= and| ,)"
     )
     every = cursor.take(
         r"(?:,|and)? ?(?:(?:others?|alt|rem|rest|foll) )?(?:on |in )?(?:every )?(?:foll )?(?P<e>{N})(?:th)? row(?: (?:thereafter|after that|from <1>th buttonhole))*"
@@ -171,12 +171,12 @@ def _buttonholes(cursor: Cursor) -> Step | None:
 
 def _marker(cursor: Cursor) -> Step | None:
     match = cursor.take(
-        r"(?:and )?(?:place|placing|put|sl|tie|mark|marking|with)(?: (?:in|with|use))* (?:marker|marker of (?:\w+ ?){1,2}|colored yarn|yarn|contrast yarn|loop|end|thread|pin|row|each end|both ends)(?: (?:on|at|in|of|each|both|end|side|edge|row|needle|the|next|last|this|center|st|before|after|and|<[^>]*>|to|for|beg|marker|here|armhole|underarm|rnd|first|between|back|front|neck|<1>th|as|on back|use|to correspond|correspond|back to|pocket|sleeve|seam))*"
+        r"(?:and )?(?:place|placing|put|sl|tie|mark|marking|with)(?: (?:in|with|use))* (?:marker|marker of (?:\w++ ?){1,2}|colored yarn|yarn|contrast yarn|loop|end|thread|pin|row|each end|both ends)(?: (?:on|at|in|of|each|both|end|side|edge|row|needle|the|next|last|this|center|st|before|after|and|<[^>]*>|to|for|beg|marker|here|armhole|underarm|rnd|first|between|back|front|neck|<1>th|as|on back|use|to correspond|correspond|back to|pocket|sleeve|seam))*"
     )
     if match is None:
         return None
     when = cursor.take(
-        r"when (?:work|piece|it|back|front|sleeve)? ?meas (?P<n>{N}) (?P<u>inch|cm)(?: from (?:\w+ ?){1,2})?"
+        r"when (?:work|piece|it|back|front|sleeve)? ?meas (?P<n>{N}) (?P<u>inch|cm)(?: from (?:\w++ ?){1,2})?"
     )
     value = figure(when) if when else None
     return Marker(mm_of(value, when["u"]) if when and value else None)

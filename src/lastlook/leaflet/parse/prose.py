@@ -76,7 +76,7 @@ def nothing(cursor: Cursor, before: list[Step]) -> Step | None:
         (r"(?:in |keeping |keep )patt(?: (?:as|correct|est|established|throughout))*(?= [,;.:]|$)", "pattern"),
         (r"(?:having )?(?:rs|ws)(?: of work)? (?:facing|toward|towards|to)(?: (?:you|for next row|use))?(?: ,)?", "side"),
         (r"(?:with|use) (?:rs|ws)(?: of (?:work|piece|garment|back|front|sleeve))?(?: (?:facing|toward you|towards you|out|together|tog))*", "side"),
-        (r"beg (?:and end )?(?:at|use|on|in) (?:(?!co |bo |sl |pu |k |work )(?:[a-z]+ ?|<[^>]*>(?:th)? ?)){1,6}?(?=[,;.]| and|work|k |pu |co |bo |sl )", "beginning"),
+        (r"beg (?:and end )?(?:at|use|on|in) (?:(?!co |bo |sl |pu |k |work )(?:[a-z]++ ?|<[^>]*>(?:th)? ?)){1,6}?(?=[,;.]| and|work|k |pu |co |bo |sl )", "beginning"),
         (r"beg (?:at|use) (?:\S+ ){1,4}?(?=work|cont|k |,)", "beginning"),
         (r"(?:and )?(?:on|at) (?:rs|ws) of work|from (?:rs|ws)(?: of work)?", "side"),
         (r"(?:and )?sl (?:last|first|next) {N} st of (?:rnd|row|next needle|needle|<\d>th needle|last needle|first needle)(?: (?:on|to|onto|alt|end|of|same|needle|<\d>th|other|heel)){1,8}", "needles"),

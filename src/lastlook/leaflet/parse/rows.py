@@ -272,7 +272,7 @@ def _how_often(cursor: Cursor, found: RepeatRows, since: int) -> Step:
         cursor.pos = spot
         break
     grown = cursor.take(
-        r", (?:k|work|p|having|with|use) (?P<n>{N})(?: ,? ?(?:and )?{N})*(?: st)? (?:between|before|after) (?:[a-z]+ ?){1,3}(?:instead|in place) of (?P<o>{N})"
+        r", (?:k|work|p|having|with|use) (?P<n>{N})(?: ,? ?(?:and )?{N})*(?: st)? (?:between|before|after) (?:[a-z]++ ?){1,3}(?:instead|in place) of (?P<o>{N})"
     )
     if grown:
         change = (figure(grown) or Figure((2.0,))).whole(0) - (figure(grown, "o") or Figure((0.0,))).whole(0)
@@ -305,7 +305,7 @@ def progress(cursor: Cursor, before: list[Step]) -> Step | None:
             every = Figure((float(order.strip("<>th")) if order[:1] == "<" else 2.0 if order else 1.0,))
             continue
         if cursor.take(
-            r"until all (?:the )?(?:side |heel )?st(?: (?:on|at|of) (?:\w+ ?){1,3}?)? (?:(?:having|have|are|been|has|is) ?)*(?:work|k|used|taken|taken in)(?: (?:in|off|up))?"
+            r"until all (?:the )?(?:side |heel )?st(?: (?:on|at|of) (?:\w++ ?){1,3}?)? (?:(?:having|have|are|been|has|is) ?)*(?:work|k|used|taken|taken in)(?: (?:in|off|up))?"
         ):
             found = Goal(until_what="all")
             continue

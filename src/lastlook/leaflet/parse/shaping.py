@@ -12,7 +12,7 @@ from lastlook.leaflet.parse.stitch.runs import run
 from lastlook.leaflet.sizelist import Figure
 
 TWO = Figure((2.0,))
-ACT = r"(?:and )?(?:at |on |keeping (?:\w+ ?){1,4}, )?(?:cont |still |cont work |work even |keep |cont use )?(?:in patt )?(?:to )?(?:shape (?P<sp>neck|armhole|front|raglan|shoulder|side)(?: (?:edge|slope))? by )?(?P<act>dec|inc|narrow|widen|(?:(?:k|p|take|work) <2> (?:st )?tog(?: tbl)?|k2tog|p2tog|skp|ssk|skpo)(?= (?:(?:at|on|in) )?(?:the )?(?:inside|within|each|both|every|beg|end|neck|armhole|front)\b(?! of row)))(?: (?:(?P<n>{N})(?! (?:row|rnd|x))|st|again))?(?: st| in-all)*"
+ACT = r"(?:and )?(?:at |on |keeping (?:\w++ ?){1,4}, )?(?:cont |still |cont work |work even |keep |cont use )?(?:in patt )?(?:to )?(?:shape (?P<sp>neck|armhole|front|raglan|shoulder|side)(?: (?:edge|slope))? by )?(?P<act>dec|inc|narrow|widen|(?:(?:k|p|take|work) <2> (?:st )?tog(?: tbl)?|k2tog|p2tog|skp|ssk|skpo)(?= (?:(?:at|on|in) )?(?:the )?(?:inside|within|each|both|every|beg|end|neck|armhole|front)\b(?! of row)))(?: (?:(?P<n>{N})(?! (?:row|rnd|x))|st|again))?(?: st| in-all)*"
 EDGES: tuple[tuple[str, str], ...] = (
     (r"(?:at|in|on) (?:beg|end) of (?:each|every) needle", "needles"),
     (r"(?:at |on |in )?(?:each|both) (?:end|side|edge)(?! of (?:each |every )?(?:marker|marked|center|seam|instep))(?: of)?(?: (?:needle|work|piece))?(?: edge)?", "both"),
@@ -68,7 +68,7 @@ def shape(cursor: Cursor, before: list[Step]) -> Step | None:
 def _same_time(cursor: Cursor) -> tuple[bool, WorkOn | None]:
     """Read 'and at the same time when work measures 14 ins., ending with a purl row'."""
     since = cursor.pos
-    same = cursor.take(r"(?:and )?(?:but )?(?:sametime)(?: as (?:\w+ ?){1,3}(?=,))?(?: ,)?(?: and)?")
+    same = cursor.take(r"(?:and )?(?:but )?(?:sametime)(?: as (?:\w++ ?){1,3}(?=,))?(?: ,)?(?: and)?")
     when = cursor.take(r"(?:and )?(?=(?:when|after|from) )")
     start = None
     if when is not None or same:

@@ -21,7 +21,7 @@ VERB = (
 )
 ON = (
     r"(?:on|over|across|use)(?: (?:these|those|rem|<1>th|last|all|same|each set of|set of|foll|center|this|sole|heel|instep|each|both)){0,3} (?:(?P<n>{N}) )?(?:heel |instep |sleeve |front |back |shoulder |neck )?"
-    r"(?:st|side|needle|shoulder|size needle|group)(?: (?:for (?:\w+ ?){1,3}|in this way|as foll))?"
+    r"(?:st|side|needle|shoulder|size needle|group)(?: (?:for (?:\w++ ?){1,3}|in this way|as foll))?"
 )
 MANNER = (
     r"(?:in|as|on|keeping|and keep|and keeping|use|with|without|being careful)(?: (?:this|same|such|patt|these|established|"
@@ -106,7 +106,7 @@ def _modified(cursor: Cursor, found: WorkOn) -> WorkOn | None:
 
 def _structure(cursor: Cursor, found: WorkOn) -> WorkOn | None:
     if cursor.take(
-        r"(?:even|straight)(?: (?:and )?(?:without (?:\w+ ?){1,2}))?|without (?:further |more |any )?(?:shape|inc|dec|widen|narrow|\w+)"
+        r"(?:even|straight)(?: (?:and )?(?:without (?:\w++ ?){1,2}))?|without (?:further |more |any )?(?:shape|inc|dec|widen|narrow|\w+)"
     ):
         return replace(found, structure=found.structure)
     if cursor.take(r"(?:in |of )?(?:rnd|row) of (?:stst)|(?:in )?(?:k|p) (?:every|each|all) (?:row|rnd)s?"):

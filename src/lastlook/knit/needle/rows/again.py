@@ -93,7 +93,7 @@ def _again(hands: Hands, entry: Recent, span: Span) -> None:
     elif len(solved.parts) > 1:
         sides.part(hands, solved, entry.span)
     else:
-        if solved.left:
+        if solved.left or solved.spare:
             judge(hands, step, solved)
         hands.add(
             min(solved.used, live.n), solved.gives, tuple(solved.events), entry.span, words=hands.words_of(entry.span)

@@ -12,9 +12,12 @@ from lastlook.leaflet.instruction import Group, RowOf, Run, Work
 def judge(hands: Hands, step: RowOf, solved: Solved) -> None:
     """Tell a row that uses fewer or more stitches than there are."""
     n = hands.live.n - hands.live.behind
+    where = step.span
+    if solved.left == 0 and solved.spare and solved.repeat and not is_soft(step.run) and not hands.parts_shaped:
+        hands.trouble("repeat-does-not-fit", where, n - solved.spare, n, str(solved.repeat))
+        return
     if solved.left == 0 or (hands.cast_on == 0 and solved.taken):
         return
-    where = step.span
     if solved.left < 0:
         if _lifted(solved, -solved.left):
             return
@@ -38,12 +41,16 @@ def _lifted(solved: Solved, missing: int) -> bool:
 
 
 def is_soft(run: Run) -> bool:
-    """A rib or texture on a count that does not divide is let pass in print."""
-    return all(
-        (isinstance(one, Group) and all(isinstance(item, Work) and item.uses == item.gives for item in one.items))
-        or (isinstance(one, Work) and one.uses == one.gives)
-        for one in run
-    )
+    """A plain rib on a count that does not divide is let pass in print; any other repeat must fit."""
+    for one in run:
+        if isinstance(one, Group):
+            plain = all(isinstance(item, Work) and item.name in ("k", "p") and item.n is not None for item in one.items)
+            small = all(isinstance(item, Work) and item.n is not None and item.n.values[0] <= 4 for item in one.items)
+            if len(one.items) != 2 or not plain or not small:
+                return False
+        elif not (isinstance(one, Work) and one.uses == one.gives):
+            return False
+    return True
 
 
 def show(hands: Hands, step: RowOf) -> None:

@@ -1,0 +1,54 @@
+"""What no leaflet says and hands need: how a pick-up is spread, where yarn may be joined, what will curl, in
+which order.
+
+Rules are common practice without a source unless one is named.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from lastlook.knit.compose.asked import Asked
+from lastlook.knit.compose.raglan.counts import RaglanCounts
+from lastlook.knit.compose.raglan.finishing import front_pick_up, neck_pick_ups
+from lastlook.knit.compose.raglan.leaflet import pick_up_notes
+from lastlook.knit.worked import WorkedPiece
+
+TAIL_CM = 20.0
+CAST_ON_WIDTHS = 3.0
+BIND_OFF_WIDTHS = 3.5
+"""A long-tail cast-on takes three times the width and 20 cm, a bind-off three to four widths."""
+GRIP_MM = 30.0
+"""An edging of 3 cm or more keeps stockinette from curling."""
+
+
+def raglan_notes(counts: RaglanCounts, asked: Asked, pieces: Sequence[WorkedPiece]) -> tuple[str, ...]:
+    """Return the notes for a raglan."""
+    picks = list(neck_pick_ups(counts, asked))
+    if asked.opening == "cardigan":
+        picks += [front_pick_up(counts, asked, hand) for hand in ("left", "right")]
+    out = [f"Pick up evenly — {note}" for note in dict.fromkeys(pick_up_notes(picks))]
+    out.append(
+        "Sewing: raglan seams row for row, then the underarm bind-offs stitch to stitch, then one seam from hem"
+        " through underarm to cuff; neckband and bands after the raglan seams, buttons last."
+    )
+    return (*out, *general_notes(asked, pieces, counts.rib_rows))
+
+
+def general_notes(asked: Asked, pieces: Sequence[WorkedPiece], rib_rows: int) -> tuple[str, ...]:
+    """Return the notes for any garment in pieces."""
+    out = []
+    for piece in pieces:
+        if piece.cast_on and piece.part_of is None:
+            width = asked.gauge.width_mm(piece.cast_on).best / 10.0
+            tail = CAST_ON_WIDTHS * width + TAIL_CM
+            off = BIND_OFF_WIDTHS * asked.gauge.width_mm(piece.end_stitches).best / 10.0
+            out.append(f"{piece.name}: leave a tail of {tail:.0f} cm for the cast-on, and {off:.0f} cm to bind off.")
+    if rib_rows / asked.rows_per_mm < GRIP_MM:
+        height = rib_rows / asked.rows_per_mm / 10.0
+        out.append(f"The edging is {height:.1f} cm high; under 3 cm stockinette still curls above it.")
+    out.append("Join a new ball at a side edge that goes into a seam, never at a front edge or in a band.")
+    out.append(
+        "Blocking: pin wool wet to the measures, never more than 5 % beyond its own size; do not pin out ribbing."
+    )
+    return tuple(out)
