@@ -44,12 +44,19 @@ class Guard:
                 headers = MutableHeaders(scope=message)
                 for name, value in SAID_WITH_ALL.items():
                     headers[name] = value
-                headers.setdefault("cache-control", "no-store")
+                headers.setdefault("cache-control", kept_for(scope["path"]))
             await send(message)
 
         refusal = refused(scope["method"], Headers(scope=scope))
         answer = PlainTextResponse(refusal, 403) if refusal else self.app
         await answer(scope, receive, say)
+
+
+def kept_for(path: str) -> str:
+    """Say how long a browser may keep an answer: founts long, the look until it changes, an outfit not at all."""
+    if path.startswith("/look/founts/"):
+        return "max-age=604800"
+    return "no-cache" if path.startswith("/look/") else "no-store"
 
 
 def refused(method: str, headers: Headers) -> str | None:
