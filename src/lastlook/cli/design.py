@@ -77,6 +77,8 @@ def in_words(made: compose.Composed) -> str:
         lines.append(f"{one.name:<20} {gets:>8} ± {give:<7} wanted {target}")
     if made.rungs:
         lines += ["", "Shaping: " + "; ".join(made.rungs) + "."]
+    if made.notes:
+        lines += ["", "Beside the page:", *(f"  {note}" for note in made.notes)]
     for found in made.findings:
         lines += ["", finding.say(found)]
     return "\n".join(lines)
