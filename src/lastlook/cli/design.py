@@ -30,6 +30,7 @@ def add(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--sleeve", default="long", help="long, three-quarter, short or none")
     parser.add_argument("--edging", default="rib", help="rib, garter, or a rib like 2x2")
     parser.add_argument("--length", action="append", default=[], metavar="WHERE=LENGTH", help="such as body=36cm")
+    parser.add_argument("--crochet", metavar="SC", help="crochet the border: single crochet in 10 cm of a strip")
     parser.add_argument("--out", metavar="FILE", help="write the leaflet to a text file")
     parser.add_argument("--json", action="store_true", help="answer as JSON")
 
@@ -97,7 +98,11 @@ def _asked(args: argparse.Namespace, gauge: Gauge) -> compose.Asked | Unread:
     lengths = _lengths(args.length)
     if isinstance(lengths, Unread):
         return lengths
-    return compose.Asked(gauge, neck=args.neck, sleeve=args.sleeve, edging=edging, ease=ease, lengths_mm=lengths)
+    crochet = read_gauge(args.crochet) if args.crochet else None
+    if isinstance(crochet, Unread):
+        return crochet
+    per_10cm = crochet.stitches.best if crochet else None
+    return compose.Asked(gauge, "pullover", args.neck, args.sleeve, edging, ease, lengths, per_10cm)
 
 
 def _lengths(texts: list[str]) -> dict[str, float] | Unread:

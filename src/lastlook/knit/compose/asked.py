@@ -61,6 +61,9 @@ class Asked:
     lengths_mm: Mapping[str, float] = field(default_factory=dict)
     """'body' hem to underarm, 'sleeve' cuff to underarm, 'armhole', 'below waist', as the maker wants them."""
 
+    crochet_per_10cm: float | None = None
+    """Single crochet in 10 cm of a strip; a border is crocheted where it is given."""
+
     @property
     def stitches_per_mm(self) -> float:
         """Return the stitch gauge."""

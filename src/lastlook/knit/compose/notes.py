@@ -12,7 +12,7 @@ from lastlook.knit.compose.asked import Asked
 from lastlook.knit.compose.raglan.counts import RaglanCounts
 from lastlook.knit.compose.raglan.finishing import front_pick_up, neck_pick_ups
 from lastlook.knit.compose.raglan.leaflet import pick_up_notes
-from lastlook.knit.worked import WorkedPiece
+from lastlook.knit.worked import Ended, WorkedPiece
 
 TAIL_CM = 20.0
 CAST_ON_WIDTHS = 3.0
@@ -43,7 +43,8 @@ def general_notes(asked: Asked, pieces: Sequence[WorkedPiece], rib_rows: int) ->
             width = asked.gauge.width_mm(piece.cast_on).best / 10.0
             tail = CAST_ON_WIDTHS * width + TAIL_CM
             off = BIND_OFF_WIDTHS * asked.gauge.width_mm(piece.end_stitches).best / 10.0
-            out.append(f"{piece.name}: leave a tail of {tail:.0f} cm for the cast-on, and {off:.0f} cm to bind off.")
+            last = f", and {off:.0f} cm to bind off" if piece.ended is Ended.BOUND_OFF else ""
+            out.append(f"{piece.name}: leave a tail of {tail:.0f} cm for the cast-on{last}.")
     if rib_rows / asked.rows_per_mm < GRIP_MM:
         height = rib_rows / asked.rows_per_mm / 10.0
         out.append(f"The edging is {height:.1f} cm high; under 3 cm stockinette still curls above it.")

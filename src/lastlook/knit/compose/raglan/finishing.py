@@ -33,7 +33,12 @@ class PickUp:
         """Return how to spread it, as a sentence; empty where it is one for one."""
         if self.rows is None or self.rows == self.stitches:
             return ""
-        told = ", then ".join(f"pick up {pick}, skip 1, {times_words(times)}" for pick, times in _first(self))
+        table = _first(self)
+        ends_bare = sum(times for _, times in table) > self.rows - self.stitches
+        parts = [f"pick up {pick}, skip 1, {times_words(times)}" for pick, times in table]
+        if ends_bare:
+            parts[-1] = f"pick up {table[-1][0]}"
+        told = ", then ".join(parts)
         return f"{self.where}: {self.stitches} sts over {self.rows} rows; {told}."
 
 

@@ -9,6 +9,7 @@ from collections.abc import Sequence
 from lastlook.knit.compose.asked import Asked
 from lastlook.knit.compose.craft.row_words import row_words
 from lastlook.knit.compose.craft.write import edging_words, ending, write_piece, write_rows
+from lastlook.knit.compose.raglan.border import crochet_border
 from lastlook.knit.compose.raglan.counts import RaglanCounts
 from lastlook.knit.compose.raglan.finishing import (
     HOLE_STITCHES,
@@ -85,6 +86,8 @@ def _counted(words: str, stitches: int) -> str:
 
 
 def _bands(counts: RaglanCounts, asked: Asked) -> list[str]:
+    if asked.crochet_per_10cm and asked.opening == "cardigan":
+        return [crochet_border(counts, asked, asked.crochet_per_10cm)]
     neck = neck_pick_ups(counts, asked)
     total = sum(one.stitches for one in neck)
     rows = band_rows(asked, NECKBAND_MM)
