@@ -179,7 +179,7 @@ def _labels(values: list[str]) -> tuple[str, ...]:
 
 def inferred(text: str, words: Vocabulary) -> tuple[str, ...]:
     """Return sizes counted from the lists of figures in the body, where the head names none."""
-    lists = Counter(len(one.figures) for one in canon(text, 0, len(text), words, 0).lexemes if len(one.figures) > 1)
+    lists = Counter(len(one.figures) for one in canon(text, 0, min(len(text), 30_000), words, 0).lexemes if len(one.figures) > 1)
     if not lists:
         return ("one size",)
     count, seen = lists.most_common(1)[0]

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from dataclasses import replace
+from itertools import pairwise
 
 from lastlook import leaflet as paper
 from lastlook.finding import Span
@@ -13,7 +14,6 @@ from lastlook.knit.mend.change import Change
 from lastlook.leaflet import instruction as say
 from lastlook.leaflet.instruction import Step
 from lastlook.piece import Meets
-
 
 NO_STITCHES = frozenset({"length-too-short", "buttonholes-do-not-fit", "wrong-edge", "row-not-there"})
 """Troubles whose two figures are no stitches, so that their difference says nothing of a slip."""
@@ -52,6 +52,15 @@ def _gaps(outcomes: list[Outcome]) -> set[int]:
     return out - {0}
 
 
+def _just_before(reader: Reader, spans: set[Span]) -> set[Span]:
+    """Return the instruction before each that is in trouble: a count that is wrong was often made there."""
+    out: set[Span] = set()
+    for part in reader.leaflet.parts:
+        moving = [step.span for step in part.steps if not isinstance(step, say.Nothing | say.Unread | say.Section)]
+        out |= {a for a, b in pairwise(moving) if b in spans}
+    return out
+
+
 def _steps(reader: Reader, outcomes: list[Outcome]) -> Iterator[tuple[int, Step, float]]:
     """Yield the steps that may hold the slip with how far they are from the trouble."""
     troubles = [
@@ -69,6 +78,7 @@ def _steps(reader: Reader, outcomes: list[Outcome]) -> Iterator[tuple[int, Step,
     }
     mine = {step.span for task in reader.plan.tasks if task.name.lower() in names | copied for step in task.steps}
     last = max((span.start for span in spans), default=0)
+    before = _just_before(reader, spans)
     for number, part in enumerate(reader.leaflet.parts):
         pattern = part.kind == "pattern" and any(step.span in spans for step in part.steps)
         for step in part.steps:
@@ -80,7 +90,7 @@ def _steps(reader: Reader, outcomes: list[Outcome]) -> Iterator[tuple[int, Step,
                 and not any(seam.meets is Meets.NO for one in outcomes for seam in one.seams)
             ):
                 continue
-            yield number, step, 0.0 if step.span in spans else 0.5
+            yield number, step, 0.0 if step.span in spans else 0.2 if step.span in before else 0.5
 
 
 def _of_step(reader: Reader, part: int, step: Step, bad: list[int], gaps: set[int]) -> Iterator[Change]:

@@ -18,7 +18,7 @@ from lastlook.knit.tell.attempt import Attempt
 
 MOST_CANDIDATES = 160
 """How many corrections are tried at most for one leaflet."""
-MOST_ROWS = 40_000
+MOST_ROWS = 130_000
 """How many rows are worked for them at most."""
 LONGEST = 40_000
 """A text with more characters is no single leaflet; nothing is mended in it."""
@@ -56,7 +56,7 @@ def mend(reader: Reader, outcomes: list[Outcome], decided: list[Choice]) -> Mend
         if tried >= MOST_CANDIDATES or enough or spent.rows > MOST_ROWS:
             break
         after = _try(reader, outcomes, change, (chosen, spent))
-        if after <= score - 1 + 1e-6:
+        if after <= max(0.5, score / 2):
             good.append((after, change.weight, tried, change))
             best = min(best, good[-1][:3]) if best else good[-1][:3]
     held: list[tuple[float, Change]] = []

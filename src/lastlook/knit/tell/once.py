@@ -44,15 +44,20 @@ class _Rank:
 FIRST = ("row-short", "row-long", "repeat-does-not-fit", "wrong-edge", "count-short", "count-over", "goal-unreachable")
 
 
+def _causes(findings: list[Finding]) -> list[Finding]:
+    """Leave out edges that differ where a piece they belong to has a trouble of its own: they follow from it."""
+    pieces = {(one.where.piece or "").lower() for one in findings if one.kind != "edges-differ" and one.where.piece}
+    return [one for one in findings if one.kind != "edges-differ" or not any(name in one.say.lower() for name in pieces)]
+
+
 def once(findings: list[Finding], mended: Tried | None) -> list[Finding]:
     """Keep one finding of those that the correction puts right, and mark the words that it changes."""
-    pieces = {one.where.piece for one in findings if one.kind not in ("edges-differ",)}
-    if mended is None:
-        return [one for one in findings if one.kind != "edges-differ" or not (pieces & {one.where.piece})]
+    if mended is None or mended.score >= 1:
+        return _causes(findings)
     cured = [one for one in findings if one.checked]
     rest = [one for one in findings if not one.checked]
-    if mended.score >= 1 or not cured:
-        return findings
+    if not cured:
+        return _causes(findings)
     best = min(cured, key=lambda one: FIRST.index(one.kind) if one.kind in FIRST else len(FIRST))
     size = mended.change.sizes[0] if len(mended.change.sizes) == 1 and best.size else best.size
     spots = mended.change.spots

@@ -10,6 +10,8 @@ from lastlook.leaflet.parse.cursor import Cursor, figure
 from lastlook.leaflet.parse.stitch.stitches import stitch
 
 DEEPEST = 6
+MOST_ITEMS = 400
+"""A row of more different things than this is no row that anybody printed."""
 BETWEEN = r"(?:,|;|and|\.|--|:|-)"
 REACH = (
     r"(?:(?:across|around|all around|all rnd|all along|rnd|all across|to end|until end|over all st|to last st)"
@@ -41,7 +43,7 @@ class _Open:
 def run(cursor: Cursor, depth: int = 0) -> Run:
     """Return the stitches that stand here, as far as they go; empty where none do."""
     found = _Open()
-    while not cursor.done and depth < DEEPEST:
+    while not cursor.done and depth < DEEPEST and len(found.items) < MOST_ITEMS:
         before = cursor.pos
         if found.items and cursor.see(r"(?:in )?rib(?:bing)?(?= [.;:]|$| for| until)"):
             break
