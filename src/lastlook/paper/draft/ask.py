@@ -5,6 +5,7 @@ Measures are named as ISO 8559-1 names them; every option has a default with whe
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
@@ -28,7 +29,29 @@ ASSUMED_HIP_DEPTH_MM = 200.0
 """Between 7 and 9 in of modern tables; common practice, no source. Measuring outranks it."""
 FITTED = ("waist_girth", "hip_girth")
 """What a skirt that is fitted to the hip can't be drafted without."""
-MOST_MM = 4000.0
+LEAST_MM, MOST_MM = 50.0, 4000.0
+ANY = (-1e5, 1e5)
+RANGES: Mapping[str, tuple[float, float]] = {
+    "ease_waist_mm": (-400.0, 1000.0),
+    "ease_hip_mm": (-400.0, 2000.0),
+    "ease_in_mm": (0.0, 500.0),
+    "hem_mm": (200.0, 30_000.0),
+    "band_mm": (200.0, MOST_MM),
+    "band_width_mm": (5.0, 300.0),
+    "lap_mm": (0.0, 300.0),
+    "dart_mm": (0.0, 120.0),
+    "front_dart_length_mm": (20.0, 300.0),
+    "back_dart_length_mm": (20.0, 300.0),
+    "side_rise_mm": (-50.0, 60.0),
+    "back_dip_mm": (-50.0, 60.0),
+    "seam_allowance_mm": (0.0, 100.0),
+    "side_allowance_mm": (0.0, 150.0),
+    "hem_allowance_mm": (0.0, 400.0),
+    "pleat_depth_mm": (1.0, 500.0),
+    "facing_depth_mm": (15.0, 200.0),
+    "belt_width_mm": (5.0, 200.0),
+}
+"""What an option can be at all; beyond it is a slip of the unit."""
 PRINTED_HIP_DEPTH_MM = 177.8
 """7 in below the waist (Butterick, The New Dressmaker, 1921, p. 26, read)."""
 TAKEN_SHARE = 0.5
@@ -74,6 +97,7 @@ def read_ask(
     used = (*FITTED, "waist_to_hip", "waist_to_hem", "waist_to_knee")
     odd = [_odd(name, measures[name]) for name in used if name in measures]
     odd += [_odd("length_mm", length)] if length is not None else []
+    odd += [_odd(name, value, *RANGES.get(name, ANY)) for name, value in options.items()]
     lacking += [finding for finding in odd if finding]
     if lacking or length is None:
         return tuple(lacking)
@@ -100,15 +124,16 @@ def _missing(what: str, fact: str) -> Finding:
     )
 
 
-def _odd(name: str, mm: float) -> Finding | None:
-    if 0 < mm <= MOST_MM:
+def _odd(name: str, mm: float, least: float = LEAST_MM, most: float = MOST_MM) -> Finding | None:
+    if least <= mm <= most:
         return None
-    shown = write_length(mm, Units.CM)
+    shown = write_length(mm, Units.CM) if math.isfinite(mm) else "without end"
+    bounds = f"{write_length(least, Units.CM)} and {write_length(most, Units.CM)}"
     return Finding(
         "measure-odd",
         Certainty.PROVEN,
         f"A {name.removesuffix('_mm').replace('_', ' ')} of {shown} is none that a body or a skirt has.",
-        f"It has to lie above nothing and below {MOST_MM / 1000:.0f} m.",
+        f"It has to lie between {bounds}.",
         "Look at the figure and its unit again.",
         where=Where(fact=name),
     )

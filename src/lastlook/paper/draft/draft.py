@@ -15,6 +15,7 @@ from lastlook.paper.draft.pleated import LAYERS, pleated
 from lastlook.paper.draft.straight import straight
 from lastlook.paper.drafted import Drafted
 from lastlook.paper.easing import UNKNOWN, Easing
+from lastlook.quantity import Origin
 
 KINDS: dict[str, Callable[[Mapping[str, float], Mapping[str, float]], Drafted]] = {
     "straight": straight,
@@ -28,13 +29,19 @@ HIP_SPARE_MM = 0.5
 
 
 def draft(kind: str, measures: Mapping[str, float], options: Mapping[str, float], easing: Easing = UNKNOWN) -> Drafted:
-    """Return the pieces of one kind of skirt for a body; what can't be drafted is said as a finding."""
+    """Return the pieces of one kind of skirt for a body; what can't be drafted is said as a finding.
+
+    The option `eases_share` is what a test strip of the cloth showed, and outranks `easing`.
+    """
     make = KINDS.get(kind)
     if make is None:
         return Drafted(kind, (), measures=measures, options=options, findings=(_unknown(kind),))
     drafted = make(measures, options)
     if not drafted.pieces:
         return drafted
+    strip = options.get("eases_share")
+    if strip is not None:
+        easing = Easing(strip, Origin.MEASURED, easing.of)
     drafted = replace(with_parts(drafted), easing=easing)
     return replace(drafted, findings=(*drafted.findings, *_hip(drafted)))
 
