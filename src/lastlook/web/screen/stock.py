@@ -106,6 +106,7 @@ def _swatch(desk: Desk, one: Swatch) -> Lies:
         ("rows", "Rows", "44"),
         ("height", "over", "14 cm"),
         ("grams", "It weighs", "9.5 g"),
+        ("scale", "on a scale that shows", "0.1 g"),
         ("washed", "Washed (yes or no)", "yes"),
     )
     return _thing(desk, ("swatch", one.name), told, asks)
