@@ -5,11 +5,15 @@ from lastlook.knit.outline import outline
 from lastlook.knit.read import read
 from lastlook.knit.reading import LeafletReading, SizeReading
 from lastlook.knit.worked import Act, Ended, Shaping, Side, Stated, WorkedPiece, WorkedRow
+from lastlook.knit.written import English, Hand, Manner, write
 
 __all__ = [
     "Act",
     "Ended",
+    "English",
+    "Hand",
     "LeafletReading",
+    "Manner",
     "Shaping",
     "Side",
     "SizeReading",
@@ -19,4 +23,5 @@ __all__ = [
     "as_json",
     "outline",
     "read",
+    "write",
 ]

@@ -16,7 +16,8 @@ from lastlook.leaflet.instruction import Run, Step, Taken
 GARMENTS = (
     "beret", "sock", "stocking", "mitten", "glove", "bonnet", "scarf", "shawl", "helmet", "muffler", "bootee",
     "slipper", "hat", "cap", "blanket", "bag", "tie", "belt", "collar", "edging", "insertion", "lace", "square",
-    "purse", "doll", "counterpane", "vest", "pullover", "cardigan", "jumper", "jacket", "sweater", "wristlet", "legging", "skirt",
+    "purse", "doll", "counterpane", "vest", "pullover", "cardigan", "jumper", "jacket", "sweater", "wristlet",
+    "legging", "skirt",
 )  # fmt: skip
 SECTIONS = (
     "raglan", "armhole", "shoulder", "neck", "cap", "top", "turn heel", "heel", "toe", "foot", "leg", "cuff", "gusset",

@@ -47,7 +47,9 @@ FIRST = ("row-short", "row-long", "repeat-does-not-fit", "wrong-edge", "count-sh
 def _causes(findings: list[Finding]) -> list[Finding]:
     """Leave out edges that differ where a piece they belong to has a trouble of its own: they follow from it."""
     pieces = {(one.where.piece or "").lower() for one in findings if one.kind != "edges-differ" and one.where.piece}
-    return [one for one in findings if one.kind != "edges-differ" or not any(name in one.say.lower() for name in pieces)]
+    return [
+        one for one in findings if one.kind != "edges-differ" or not any(name in one.say.lower() for name in pieces)
+    ]
 
 
 def once(findings: list[Finding], mended: Tried | None) -> list[Finding]:
