@@ -1,7 +1,14 @@
 """Will the skirt fit: shares, suppression, hem, opening, sitting, printed sizes."""
 
 from lastlook.paper.fit.hem import flare, hem_excess_mm, hem_findings, usual_depth_mm
-from lastlook.paper.fit.opening import Opening, elastic_cut_mm, needs_no_opening, opening_findings, zip_for_mm
+from lastlook.paper.fit.opening import (
+    Opening,
+    elastic_cut_mm,
+    needs_no_opening,
+    opening_findings,
+    opening_note,
+    zip_for_mm,
+)
 from lastlook.paper.fit.printed import Choice, PrintedSize, closest, length_prior_mm
 from lastlook.paper.fit.seated import LevelFit, ease_needed_mm, fit_of, seated_findings
 from lastlook.paper.fit.sharing import fold_depth_mm, in_two_places_mm, per_dart_mm, per_edge_mm, per_half_mm
@@ -27,6 +34,7 @@ __all__ = [
     "length_prior_mm",
     "needs_no_opening",
     "opening_findings",
+    "opening_note",
     "per_dart_mm",
     "per_edge_mm",
     "per_half_mm",

@@ -131,6 +131,21 @@ def opening_findings(
     return tuple(out)
 
 
+def opening_note(waist_mm: float, hip_mm: float, hip_depth_mm: float) -> Finding:
+    """Return how long an opening this skirt wants, and which zip that is."""
+    needed = opening_needed_mm(hip_depth_mm, waist_mm, hip_mm)
+    sold = zip_for_mm(needed)
+    zip_words = f"a zip of {sold / 10:.0f} cm ({sold / INCH:.0f} in)" if sold else "a placket at both sides"
+    return Finding(
+        "opening-wanted",
+        Certainty.NOTE,
+        f"The skirt wants an opening of {needed / 10:.0f} cm: {zip_words}.",
+        f"It ends {BELOW_MM / 10:.0f} cm above the hip line, and the opened waist passes over the hip with 2 cm to spare.",
+        lap_rule("left side"),
+        where=Where(edge="side"),
+    )
+
+
 def out_of_reach(waist_mm: float, hip_mm: float) -> tuple[Finding, ...]:
     """Return that elastic alone does not bring the waist over the hip, where it doesn't."""
     if needs_no_opening(waist_mm, hip_mm):

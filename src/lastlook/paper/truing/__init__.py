@@ -7,7 +7,7 @@ from dataclasses import replace
 from lastlook.finding import Finding
 from lastlook.paper.alter import Alteration, alter, read_alteration
 from lastlook.paper.drafted import Drafted
-from lastlook.paper.fit import fit_of, hem_findings, seated_findings
+from lastlook.paper.fit import fit_of, hem_findings, opening_note, seated_findings
 from lastlook.paper.truing.cure import Remedy
 from lastlook.paper.truing.seams import edit, open_seams
 from lastlook.paper.truing.shape import shape_findings
@@ -21,10 +21,12 @@ def true(drafted: Drafted, facts: str = "") -> tuple[Finding, ...]:
 
 
 def trued(drafted: Drafted) -> Drafted:
-    """Return the set with what truing, the hem and sitting down have to say among its findings."""
+    """Return the set with what truing, the hem, sitting down and the opening have to say among its findings."""
     worn = seated_findings(fit_of(drafted, drafted.measures, {}))
     hem = hem_findings(drafted, drafted.easing)
-    return replace(drafted, findings=(*drafted.findings, *true(drafted), *hem, *worn))
+    waist, hip, depth = (drafted.measures.get(name) for name in ("waist_girth", "hip_girth", "waist_to_hip"))
+    opening = () if waist is None or hip is None or depth is None else (opening_note(waist, hip, depth),)
+    return replace(drafted, findings=(*drafted.findings, *true(drafted), *hem, *worn, *opening))
 
 
 def closed(drafted: Drafted) -> tuple[tuple[Alteration, ...], Drafted]:
