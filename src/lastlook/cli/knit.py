@@ -32,6 +32,7 @@ def add(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--wider", action="append", default=[], metavar="WHERE=LENGTH", help="upper-arm, bust")
     parser.add_argument("--narrower", action="append", default=[], metavar="WHERE=LENGTH", help="the same places")
     parser.add_argument("--made", action="append", default=[], metavar="PIECE=BELOW+ABOVE", help="rows, Back=84+64")
+    parser.add_argument("--sleeves-of", metavar="SIZE", help="take the sleeves of another size")
     parser.add_argument("--two", metavar="PIECE,PIECE", help="set two pieces side by side, to be worked at once")
     parser.add_argument("--out", metavar="FILE", help="write the leaflet to a text file")
     parser.add_argument("--json", action="store_true", help="answer as JSON")
@@ -52,8 +53,11 @@ def run(args: argparse.Namespace) -> int:
         if whole is None:
             return 2
         text, size_name = whole, args.size
-    reading = knit.read(text, size=size_name)
+    reading = knit.read(text, size=None if args.sleeves_of else size_name)
     size = chosen_size(reading, size_name)
+    if size is not None and args.sleeves_of:
+        other = chosen_size(reading, args.sleeves_of)
+        size = alter.with_sleeves(size, other) if other else None
     if size is None:
         return 2
     if args.two:
