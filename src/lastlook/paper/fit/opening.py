@@ -140,7 +140,7 @@ def opening_note(waist_mm: float, hip_mm: float, hip_depth_mm: float) -> Finding
         "opening-wanted",
         Certainty.NOTE,
         f"The skirt wants an opening of {needed / 10:.0f} cm: {zip_words}.",
-        f"It ends {BELOW_MM / 10:.0f} cm above the hip line, and the opened waist passes over the hip with 2 cm to spare.",
+        f"It ends {BELOW_MM / 10:.0f} cm above the hip line; opened, the waist passes over the hip with 2 cm to spare.",
         lap_rule("left side"),
         where=Where(edge="side"),
     )
