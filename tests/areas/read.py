@@ -42,7 +42,8 @@ def _run(counts: list[int]) -> str:
 
 def _seams(reading: knit.LeafletReading) -> list[str]:
     return [
-        f"{name} {seam.mate.a} {seam.a_length:g} | {seam.mate.b} {seam.b_length:g} {seam.mate.unit.value}: {seam.meets.value}"
+        f"{name} {seam.mate.a} {seam.a_length:g} | {seam.mate.b} {seam.b_length:g} "
+        f"{seam.mate.unit.value}: {seam.meets.value}"
         for name, one in reading.by_size.items()
         for seam in one.seams
     ]

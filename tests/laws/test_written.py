@@ -12,8 +12,9 @@ def _leaflet(stitches: int, rib_rows: int, decs: int) -> str:
     top = stitches - 8 - 2 * decs
     return (
         "GAUGE: 6 sts = 1 inch; 8 rows = 1 inch.\n\n"
-        f"BACK\nCast on {stitches} sts. Work in k 1, p 1 ribbing for {rib_rows} rows. Work in stockinette st for 20 rows.\n"
-        "SHAPE RAGLAN: Bind off 4 sts at beg of next 2 rows.\nRow 1: K 2, sl 1, k 1, psso, k to last 4 sts, k 2 tog, k 2.\n"
+        f"BACK\nCast on {stitches} sts. Work in k 1, p 1 ribbing for {rib_rows} rows. "
+        "Work in stockinette st for 20 rows.\nSHAPE RAGLAN: Bind off 4 sts at beg of next 2 rows.\n"
+        "Row 1: K 2, sl 1, k 1, psso, k to last 4 sts, k 2 tog, k 2.\n"
         f"Row 2: Purl.\nRepeat last 2 rows until {top} sts remain. Bind off.\n"
     )
 
