@@ -15,7 +15,8 @@ from lastlook.leaflet.parse import Cursor
 from lastlook.leaflet.parse.stitch.runs import run
 
 TABLE = (
-    ("k 1", 1, 1), ("p 1", 1, 1), ("sl 1", 1, 1), ("k2tog", 2, 1), ("K 2 tog.", 2, 1), ("k. 2 tog", 2, 1), ("p2tog", 2, 1),
+    ("k 1", 1, 1), ("p 1", 1, 1), ("sl 1", 1, 1), ("k2tog", 2, 1), ("K 2 tog.", 2, 1), ("k. 2 tog", 2, 1),
+    ("p2tog", 2, 1),
     ("k3tog", 3, 1), ("p3tog", 3, 1), ("k2tog tbl", 2, 1), ("p2tog tbl", 2, 1), ("ssk", 2, 1), ("ssp", 2, 1),
     ("skp", 2, 1), ("skpo", 2, 1), ("sl 1, k 1, psso", 2, 1), ("sl.1, K.1, p.s.s.o.", 2, 1), ("sk2p", 3, 1),
     ("sl 1, k2tog, psso", 3, 1), ("s2kp", 3, 1), ("yo", 0, 1), ("y o", 0, 1), ("wl. fwd.", 0, 1), ("yrn", 0, 1),

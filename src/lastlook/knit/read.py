@@ -10,13 +10,16 @@ from lastlook.knit import tell
 from lastlook.knit.assemble import Plan, plan
 from lastlook.knit.choose import Choice, Outcome, Reader, decide
 from lastlook.knit.correct import Corrected, corrected
-from lastlook.knit.mend import mends
+from lastlook.knit.mend import Mended, mends
+from lastlook.knit.needle import Trouble
 from lastlook.knit.prove import finished
 from lastlook.knit.reading import ADDS_UP, DOES_NOT, NEEDS_ANSWER, NOT_KNOWN, LeafletReading, SizeReading
 from lastlook.leaflet import Leaflet
 from lastlook.leaflet import instruction as say
 from lastlook.piece import Meets, Seam
 from lastlook.quantity import Gauge
+
+Tried = tuple[dict[Trouble, tell.Attempt], dict[str, tell.Attempt], Mended | None]
 
 
 def read(
@@ -37,23 +40,8 @@ def read(
     reader = Reader(leaflet, made, gauge or leaflet.gauge)
     outcomes, decided = decide(reader, choices or {})
     unread = _unread(leaflet, made, outcomes)
-    attempts, seam_attempts, mended = mends(reader, outcomes, decided)
     names = leaflet.sizes
-    troubles = [
-        (names[n], one)
-        for n, outcome in enumerate(outcomes)
-        for hands in outcome.pieces.values()
-        for one in hands.troubles
-        if not one.follows and (size not in names or names[n] == size)
-    ]
-    findings = tell.of_troubles(troubles, names, leaflet.source, attempts)
-    spans = {hands.name: hands.span for hands in outcomes[0].pieces.values()} if outcomes else {}
-    findings += tell.of_seams(
-        {names[n]: tuple(seam for seam in one.seams if not _blind(one, seam)) for n, one in enumerate(outcomes)},
-        _worn(spans),
-        seam_attempts,
-    )
-    findings = tell.once(findings, mended)
+    findings = _proven(reader, outcomes, decided, size)
     findings += tell.of_choices(decided)
     findings += tell.of_whole(leaflet, unread, outcomes)
     shown = {
@@ -68,6 +56,31 @@ def read(
         tuple(unread), shown, tuple(sorted(findings, key=_order)),
     )  # fmt: skip
     return fixed.back(result)
+
+
+def _proven(reader: Reader, outcomes: list[Outcome], decided: list[Choice], size: str | None) -> list[Finding]:
+    """Return what does not add up; with a size asked for, what of it concerns that size, in its own figures."""
+    tried = mends(reader, outcomes, decided)
+    names = reader.leaflet.sizes
+    every = _told(reader, outcomes, names, tried)
+    if size not in names:
+        return every
+    kept = {(one.kind, one.where.piece) for one in every}
+    return [one for one in _told(reader, outcomes, (size,), tried) if (one.kind, one.where.piece) in kept]
+
+
+def _told(reader: Reader, outcomes: list[Outcome], asked: tuple[str, ...], tried: Tried) -> list[Finding]:
+    attempts, seam_attempts, mended = tried
+    names = reader.leaflet.sizes
+    of = [(name, outcome) for name, outcome in zip(names, outcomes, strict=True) if name in asked]
+    troubles = [
+        (name, one) for name, made in of for hands in made.pieces.values() for one in hands.troubles if not one.follows
+    ]
+    findings = tell.of_troubles(troubles, names, reader.leaflet.source, attempts)
+    spans = {hands.name: hands.span for hands in outcomes[0].pieces.values()} if outcomes else {}
+    walked = {name: tuple(seam for seam in made.seams if not _blind(made, seam)) for name, made in of}
+    findings += tell.of_seams(walked, _worn(spans), seam_attempts)
+    return tell.once(findings, mended)
 
 
 def _order(one: Finding) -> tuple[int, int]:

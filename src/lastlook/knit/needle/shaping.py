@@ -13,6 +13,8 @@ from lastlook.leaflet import instruction as say
 from lastlook.leaflet.instruction import Cadence, Shape, Step
 
 MOST = 1200
+LONGEST = 3000
+"""No piece is knitted longer than so many rows."""
 
 
 @dataclass
@@ -47,7 +49,7 @@ def shape_together(hands: Hands, steps: list[Shape]) -> None:
         _open(hands, plans)
         return
     guard = 0
-    while any(not plan.over for plan in bounded) and guard < MOST:
+    while any(not plan.over for plan in bounded) and guard < MOST and hands.live.number < LONGEST:
         guard += 1
         if not _row(hands, plans):
             break
