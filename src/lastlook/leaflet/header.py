@@ -179,7 +179,9 @@ def _labels(values: list[str]) -> tuple[str, ...]:
 
 def inferred(text: str, words: Vocabulary) -> tuple[str, ...]:
     """Return sizes counted from the lists of figures in the body, where the head names none."""
-    lists = Counter(len(one.figures) for one in canon(text, 0, min(len(text), 30_000), words, 0).lexemes if len(one.figures) > 1)
+    lists = Counter(
+        len(one.figures) for one in canon(text, 0, min(len(text), 30_000), words, 0).lexemes if len(one.figures) > 1
+    )
     if not lists:
         return ("one size",)
     count, seen = lists.most_common(1)[0]
@@ -199,7 +201,8 @@ def gauge(text: str, found: list[Head], words: Vocabulary) -> tuple[float, float
     spots += [
         match.start()
         for match in re.finditer(
-            r"(?i)\d+ (?:sts?|stitches)\b[^.]{0,30}(?:=|equal|to|make|measure)\s*(?:an|one|1|2|two)\s*in", text
+            r"(?i)(?<!\d)\d{1,4} (?:sts?|stitches)\b[^.]{0,30}(?:=|equal|to|make|measure)\s*(?:an|one|1|2|two)\s*in",
+            text,
         )
     ][:2]
     for spot in spots:

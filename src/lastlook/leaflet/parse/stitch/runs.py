@@ -139,7 +139,7 @@ def _star(cursor: Cursor, found: _Open) -> bool:
     if found.stars:
         start = found.stars[-1]
         times = cursor.take(r"(?:rep )?(?P<n>{N}) x")
-        if times:
+        if times and _depth(tuple(found.items[start:])) < DEEPEST:
             found.stars.pop()
             body = tuple(found.items[start:])
             found.items[start:] = [Group(body, figure(times), span=cursor.span(since))]
@@ -149,6 +149,11 @@ def _star(cursor: Cursor, found: _Open) -> bool:
             return True
     found.stars.append(len(found.items))
     return True
+
+
+def _depth(items: Run) -> int:
+    """How many repeats stand one inside the other."""
+    return max((1 + _depth(one.items) for one in items if isinstance(one, Group)), default=0)
 
 
 def _repeat(cursor: Cursor, found: _Open, depth: int) -> bool:
@@ -162,7 +167,7 @@ def _repeat(cursor: Cursor, found: _Open, depth: int) -> bool:
     which = "**" if "* *" in match.group() and found.doubles else match.groupdict().get("which") or ""
     start, stop = _body(found, which)
     body = tuple(found.items[start:stop])
-    if not body:
+    if not body or _depth(body) >= DEEPEST:
         cursor.pos = since
         return False
     group = _extent(cursor, Group(body, None, reach="end", span=cursor.span(since)), depth)
