@@ -62,7 +62,7 @@ def test_another_gauge_keeps_shape_and_seams(first, second, opening, neck, data)
     assert all(seam.difference == 0 for seam in again.seams)
     stitch, row = 100 / second.stitches.best, 100 / second.rows.best
     for one in again.measures:
-        off = 2.01 * stitch if "width" in one.name else 2.01 * row
+        off = 2.01 * stitch if "width" in one.name else 3.01 * row
         assert abs(one.miss_mm) <= off, one
     for piece in again.pieces:
         for a, b in zip(piece.rows, piece.rows[1:], strict=False):

@@ -101,13 +101,18 @@ def _at_end(row: WorkedRow, shapings: list[Shaping], verb: str) -> tuple[list[st
 
 def _inset(row: WorkedRow, shaping: Shaping) -> int:
     """Return the edge stitches outside a decrease: as wished, fewer where the row is too short for them."""
-    need = sum(one.stitches + 1 for one in row.shapings if one.act is Act.DECREASE)
+    need = sum(
+        one.stitches + 1 if one.stitches <= 2 else 2 * one.stitches for one in row.shapings if one.act is Act.DECREASE
+    )
     ends = sum(1 for one in row.shapings if one.act is Act.DECREASE and one.inset)
     off = sum(one.stitches for one in row.shapings if one.act is Act.BIND_OFF)
     return shaping.inset if row.before - off - need >= 2 * ends else 0
 
 
 def _decrease(side: Side, shaping: Shaping, leans_left: bool) -> tuple[str, int]:
+    if shaping.stitches > 2:
+        two = "p 2 tog" if side is Side.WRONG else "k 2 tog"
+        return f"({two}) {shaping.stitches} times", 2 * shaping.stitches
     table = LEFT_LEAN if leans_left else RIGHT_LEAN
     return table[Side.WRONG if side is Side.WRONG else Side.RIGHT, shaping.stitches]
 
