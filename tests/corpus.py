@@ -205,6 +205,7 @@ def _count(
     if check["kind"] == "sum":
         return
     spot, worked = lines(leaflet.text, check["at"]), check["worked"][number]
+    spot |= {min(spot) - 1}  # the sentence that states a count may begin on the line before
     if worked is None:
         return
     stated = check["stated"][number] if "stated" in check else None
@@ -214,7 +215,7 @@ def _count(
     if check["kind"] != "stated" and any(worked in piece["stitches_after_row"] for piece in mine):
         return
     came = [(one["stated"], one["worked"]) for one in entries]
-    yield f"count: line {min(spot)}: {where}: {check['at']!r} is {worked}; {came} came"
+    yield f"count: line {min(spot) + 1}: {where}: {check['at']!r} is {worked}; {came} came"
 
 
 def _mates(leaflet: Leaflet, got: Json, one: Json, number: int, label: str) -> Iterator[str]:
