@@ -12,6 +12,8 @@ from lastlook.leaflet.parse.stitch.runs import run
 from lastlook.leaflet.sizelist import Figure
 
 TWO = Figure((2.0,))
+MOST_BACK = 200
+"""A shaping that goes on was begun no more than so many steps before."""
 ACT = r"(?:and )?(?:at |on |keeping (?:\w++ ?){1,4}, )?(?:cont |still |cont work |work even |keep |cont use )?(?:in patt )?(?:to )?(?:shape (?P<sp>neck|armhole|front|raglan|shoulder|side)(?: (?:edge|slope))? by )?(?P<act>dec|inc|narrow|widen|(?:(?:k|p|take|work) <2> (?:st )?tog(?: tbl)?|k2tog|p2tog|skp|ssk|skpo)(?= (?:(?:at|on|in) )?(?:the )?(?:inside|within|each|both|every|beg|end|neck|armhole|front)\b(?! of row)))(?: (?:(?P<n>{N})(?! (?:row|rnd|x))|st|again))?(?: st| in-all)*"
 EDGES: tuple[tuple[str, str], ...] = (
     (r"(?:at|in|on) (?:beg|end) of (?:each|every) needle", "needles"),
@@ -303,7 +305,7 @@ def _on(word: str | None) -> str:
 
 def shape_more(cursor: Cursor, before: list[Step]) -> Step | None:
     """Read 'then every k row until 8 sts remain': more rows of the shaping before."""
-    last = next((step for step in reversed(before) if isinstance(step, Shape)), None)
+    last = next((step for step in reversed(before[-MOST_BACK:]) if isinstance(step, Shape)), None)
     if last is None:
         return None
     since = cursor.pos

@@ -10,6 +10,8 @@ from lastlook.leaflet.parse.cursor import Cursor, figure
 from lastlook.leaflet.parse.lengths import OPTIONAL, ending, goal
 from lastlook.leaflet.parse.stitch.runs import run
 
+MOST_BACK = 60
+"""Words that belong to a step stand no further from it than so many steps."""
 NAMED = {
     "stst": "stockinette", "garter": "garter", "moss": "moss", "dmoss": "double moss", "revstst": "reverse stockinette",
     "rib": "rib", "patt": "pattern", "plain": "garter",
@@ -203,7 +205,8 @@ def run_on(cursor: Cursor, items: Run, since: int) -> Step | None:
 def work_more(cursor: Cursor, before: list[Step]) -> Step | None:
     """Read 'until back measures 9 inches', 'ending with a purl row' apart from the words that they belong to."""
     since, spot = cursor.pos, len(before) - 1
-    while spot >= 0 and isinstance(before[spot], Nothing):
+    bound = spot - MOST_BACK
+    while spot >= max(0, bound) and isinstance(before[spot], Nothing):
         spot -= 1
     old = before[spot] if spot >= 0 else None
     if not isinstance(old, WorkOn | Structure | RepeatRows):
