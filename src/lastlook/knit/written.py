@@ -48,6 +48,7 @@ FABRICS = {
     "stockinette": "stockinette st", "garter": "garter st", "plain": "garter st", "moss": "seed st",
     "reverse stockinette": "reverse stockinette st", "purl": "reverse stockinette st",
 }  # fmt: skip
+EVENLY = {Act.INCREASE: "inc", Act.DECREASE: "dec"}
 MOST_LISTED = 4000
 
 
@@ -78,9 +79,9 @@ def _gauge(reading: LeafletReading, how: Manner) -> str:
     rows = (
         ""
         if isinstance(gauge.rows, Missing)
-        else f"; {gauge.rows.best * span / 100:g} rows = {write_length(span, how.units)}"
+        else f"; {round(gauge.rows.best * span / 100, 1):g} rows = {write_length(span, how.units)}"
     )
-    return f"GAUGE: {stitches:.4g} sts = {write_length(span, how.units)}{rows}."
+    return f"GAUGE: {round(stitches, 1):g} sts = {write_length(span, how.units)}{rows}."
 
 
 def _piece(piece: WorkedPiece, size: str, place: tuple[int, int]) -> list[str]:
@@ -110,6 +111,8 @@ def _stretch(row: WorkedRow) -> str:
 
 def _plain(rows: list[WorkedRow]) -> str:
     fabric = rows[0].structure
+    if len(rows) == 1 and fabric in ("reverse stockinette", "purl") and rows[0].side is Side.WRONG:
+        return f"Row {rows[0].number} (wrong side): Purl -- {rows[0].after} sts."
     rib = re.fullmatch(r"rib (\d+)x(\d+)", fabric)
     name = f"k {rib.group(1)}, p {rib.group(2)} rib" if rib else FABRICS.get(fabric, "pattern")
     word = "round" if rows[0].side is Side.ROUND else "row"
@@ -134,15 +137,22 @@ def _words(row: WorkedRow, place: tuple[int, int]) -> str:
 
 def _shaped(row: WorkedRow) -> str:
     """Write a row from its shapings: what falls at its start, how it goes on, what falls at its end."""
+    acts = {one.act for one in row.shapings if one.edge == "inside"}
+    if len(acts) == 1 and acts <= EVENLY.keys() and all(one.edge == "inside" for one in row.shapings):
+        across = "rib" if row.structure.startswith("rib") else "p" if _is_purled(row) else "k"
+        return f"{across} across, {EVENLY[acts.pop()]} {sum(one.stitches for one in row.shapings)} sts evenly spaced"
     first, last = ("left", "right") if row.side is Side.WRONG else ("right", "left")
-    purl = row.side is Side.WRONG and row.structure in ("stockinette", "")
-    verb = "p" if purl else "k"
+    verb = "p" if _is_purled(row) else "k"
     start = [_one(one, verb, "start") for one in row.shapings if one.edge == first]
     end = [_one(one, verb, "end") for one in row.shapings if one.edge == last]
     inside = [_inside(one) for one in row.shapings if one.edge not in ("left", "right")]
     rest = 3 if end else 0
     middle = f"{verb} to last {rest} sts" if rest else f"{verb} to end"
     return ", ".join([*start, middle, *end, *inside])
+
+
+def _is_purled(row: WorkedRow) -> bool:
+    return row.side is Side.WRONG and row.structure in ("stockinette", "")
 
 
 def _one(one: Shaping, verb: str, where: str) -> str:

@@ -54,6 +54,9 @@ def _row_after(cursor: Cursor, label: Label, since: int) -> list[Step]:
     cursor.take(
         r"(?:use (?:mc|cc|color|no|\w+ yarn|smaller|larger)(?: (?:\w+|<\d+>))?(?: needle)?|work as foll) ?[,:]? ?"
     )
+    alone = cursor.take(r"(?P<v>k|p)(?= ?(?:--|-|\() ?<)")
+    if alone:
+        return [RowOf(label, (Work(alone["v"], None, reach="all"),), span=cursor.span(since))]
     items = run(cursor)
     if items:
         fabric = run_on(cursor, items, since)
