@@ -322,7 +322,7 @@ def _resume(cursor: Cursor) -> Step | None:
 
 def _divide(cursor: Cursor) -> Step | None:
     each = cursor.take(
-        r"(?:namely |viz |having |that is |,|\( )*(?P<n>{N})(?: st)? on each of (?P<m>{N})(?: [a-z]+)? needle(?: \))?"
+        r"(?:namely |viz |having |that is |,|\( ){0,6}(?P<n>{N})(?: st)? on each of (?P<m>{N})(?: [a-z]+)? needle(?: \))?"
     )
     if each:
         return Needles((figure(each) or ONE,) * min(6, (figure(each, "m") or ONE).whole(0)))
@@ -336,7 +336,7 @@ def _divide(cursor: Cursor) -> Step | None:
     ):
         while True:
             part = cursor.take(
-                r"(?:(?:,|and|, and|--|\(|having|there are|there should be|you having|you should having|you must having|:|;) )*(?P<n>{N})(?: st)? (?:on|in) (?:(?:<\d>th|first|each of next|each|alt|last|<2>|<3>|alt|heel|instep) ?)+(?:needle)?(?: \))?"
+                r"(?:(?:,|and|, and|--|\(|having|there are|there should be|you having|you should having|you must having|:|;) ){0,6}(?P<n>{N})(?: st)? (?:on|in) (?:(?:<\d>th|first|each of next|each|alt|last|<2>|<3>|alt|heel|instep) ?)+(?:needle)?(?: \))?"
             )
             if part is None:
                 break

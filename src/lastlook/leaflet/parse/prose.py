@@ -52,6 +52,10 @@ def style(cursor: Cursor, before: list[Step]) -> Step | None:
     return None
 
 
+LONGEST_SENTENCE = 2000
+"""No sentence has more characters than so many."""
+
+
 def nothing(cursor: Cursor, before: list[Step]) -> Step | None:
     """Read words that move no stitch, where they are known as such."""
     since = cursor.pos
@@ -103,20 +107,20 @@ def nothing(cursor: Cursor, before: list[Step]) -> Step | None:
 
 def sentence(cursor: Cursor, fresh: bool) -> Step | None:
     """Read a whole clause or sentence of sewing or of talk that moves no stitch; None where it may move some."""
-    since = cursor.pos
+    since, far = cursor.pos, cursor.pos + LONGEST_SENTENCE
     if fresh and cursor.see(SEWING + r"|" + r"(?:do )?not (?:press|block|iron)|lightly"):
         _to_stop(cursor)
         return Nothing("making up", span=cursor.span(since))
-    page = re.compile(r"(?:(?! [.;]).)*? page <[^>]*>(?:(?! [.;]).)*").match(cursor.text, cursor.pos)
+    page = re.compile(r"(?:(?! [.;]).)*? page <[^>]*>(?:(?! [.;]).)*").match(cursor.text, cursor.pos, far)
     if page and fresh:
         cursor.pos = min(len(cursor.text), page.end() + 1)
         return Nothing("prose", span=cursor.span(since))
-    clause = re.compile(r"(?:(?! [.;:]| -- ).)*").match(cursor.text, cursor.pos)
+    clause = re.compile(r"(?:(?! [.;:]| -- ).)*").match(cursor.text, cursor.pos, far)
     words = clause.group() if clause else ""
     if words and not MOVES.search(words):
         cursor.pos = min(len(cursor.text), cursor.pos + len(words) + 1)
         return Nothing("prose", span=cursor.span(since))
-    part = re.compile(r"(?:(?! [,.;:]| -- ).)*").match(cursor.text, cursor.pos)
+    part = re.compile(r"(?:(?! [,.;:]| -- ).)*").match(cursor.text, cursor.pos, far)
     words = part.group() if part else ""
     if words and not MOVES.search(words):
         cursor.pos = min(len(cursor.text), cursor.pos + len(words) + 1)
