@@ -9,6 +9,7 @@ from __future__ import annotations
 import argparse
 import json
 import re
+import sys
 from pathlib import Path
 
 from lastlook import finding, paper
@@ -38,7 +39,11 @@ def run(args: argparse.Namespace) -> int:
         return _say(paper.Drafted(args.kind, (), findings=given.findings), {}, args.json)
     options = {**given.options, **{part.strip(): 1.0 for part in args.parts.split(",") if part.strip()}}
     drafted = paper.trued(paper.draft(args.kind, given.measures, options, given.easing))
-    files = write_pieces(drafted, args.out) if args.out and drafted.pieces else {}
+    try:
+        files = write_pieces(drafted, args.out) if args.out and drafted.pieces else {}
+    except OSError:
+        print(f"Nothing can be written into {args.out}. Name a folder of your own with --out.", file=sys.stderr)
+        return 2
     return _say(drafted, files, args.json)
 
 
@@ -61,5 +66,7 @@ def _say(drafted: paper.Drafted, files: dict[str, str], as_json: bool) -> int:
         for one in drafted.findings:
             print("\n" + finding.say(one))
     if not drafted.pieces:
+        first = next((one for one in drafted.findings if one.certainty is Certainty.PROVEN), drafted.findings[0])
+        print(first.say, file=sys.stderr)
         return 2
     return 1 if any(one.certainty in (Certainty.PROVEN, Certainty.UNKNOWN) for one in drafted.findings) else 0

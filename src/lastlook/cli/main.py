@@ -10,9 +10,11 @@ import argparse
 import importlib
 import os
 import pkgutil
+import re
 import sys
 from collections.abc import Sequence
 from types import ModuleType
+from typing import NoReturn
 
 import lastlook
 from lastlook import cli
@@ -53,9 +55,19 @@ def main(words: Sequence[str] | None = None) -> int:
         return 2
 
 
+class _Words(argparse.ArgumentParser):
+    """Says in one line what it can't take, without the whole usage before it."""
+
+    def error(self, message: str) -> NoReturn:
+        """Say it, name the help, and end with 2."""
+        said = re.sub(r"invalid \w+ value:", "this is no number:", message.replace("invalid choice:", "there is no"))
+        print(f"{self.prog}: {said}. `{self.prog} --help` shows what it takes.", file=sys.stderr)
+        sys.exit(2)
+
+
 def _parser(words: Sequence[str]) -> argparse.ArgumentParser:
     """Build the parser; only the command that is asked for is imported, unless help is wanted for all."""
-    parser = argparse.ArgumentParser(prog="lastlook", description=(lastlook.__doc__ or "").splitlines()[0])
+    parser = _Words(prog="lastlook", description=(lastlook.__doc__ or "").splitlines()[0])
     parser.add_argument("--version", action="version", version=f"lastlook {lastlook.__version__}")
     places = parser.add_subparsers(metavar="COMMAND", required=True)
     table = commands()

@@ -82,10 +82,11 @@ def _manner(facts: Table, findings: list[Finding]) -> tuple[Manner, str]:
 
 
 def _wearer(facts: Table, manner: Manner) -> tuple[Wearer, tuple[Finding, ...]]:
-    measures = {str(key): str(value) for key, value in dict(facts.get("measures", {})).items()}
+    mistyped: list[Finding] = []
+    measures = {str(key): str(value) for key, value in table(facts, "measures", mistyped).items()}
     body, findings = read_measures(measures, manner.units)
     named = Wearer(str(facts.get("name", "the wearer")), body.measures)
-    return named, (*strangers(facts, ("name", "measures"), "wearer."), *findings)
+    return named, (*strangers(facts, ("name", "measures"), "wearer."), *mistyped, *findings)
 
 
 def _stock(facts: Table, findings: list[Finding]) -> list[object]:
