@@ -21,6 +21,10 @@ ASKED = ("waist_girth", "hip_girth", "top_hip_girth", "waist_to_hip", "waist_to_
 """The measures that drafts ask for."""
 
 
+ROOMY = 0.8
+"""Boxes that fill less than this of a cloth leave nothing to prove before a search."""
+
+
 @dataclass(frozen=True)
 class Sewn:
     """What a sewing comes to."""
@@ -55,8 +59,27 @@ def sewn(outfit: Outfit, plan: Sewing) -> Sewn:
 
 @lru_cache(maxsize=16)
 def _hopeless(asked: lay.Problem) -> tuple[Finding, ...]:
-    """Return why no lay can exist, where that is proven before any search."""
+    """Return why no lay can exist, where that is proven before any search; a roomy cloth is not asked."""
+    if _is_roomy(asked):
+        return ()
     return tuple(one for one in lay.search(asked, passes=0).findings if one.certainty is Certainty.PROVEN)
+
+
+def _is_roomy(asked: lay.Problem) -> bool:
+    """Whether a plain unfolded cloth takes every piece as it is drawn, and four fifths of it would hold them all."""
+    cloth = asked.cloth
+    if cloth.length_mm is None or cloth.outline is not None or cloth.fold is not lay.Fold.NONE:
+        return False
+    wide, need = cloth.width_mm - 2 * cloth.selvedge_mm, 0.0
+    for piece in asked.pieces:
+        xs, ys = zip(*piece.outline, strict=True)
+        along, across = max(xs) - min(xs), (max(ys) - min(ys)) * (2 if piece.on_fold else 1)
+        if piece.grain_deg == 90.0:
+            along, across = across, along
+        if along > cloth.length_mm or across > wide:
+            return False
+        need += along * across * piece.quantity
+    return need < ROOMY * wide * cloth.length_mm
 
 
 def draft(outfit: Outfit, plan: Sewing) -> paper.Drafted:
