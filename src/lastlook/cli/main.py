@@ -78,7 +78,7 @@ def _parser(words: Sequence[str]) -> argparse.ArgumentParser:
     return parser
 
 
-def _add(places: argparse._SubParsersAction[argparse.ArgumentParser], name: str, module: ModuleType) -> None:
+def _add(places: argparse._SubParsersAction[_Words], name: str, module: ModuleType) -> None:
     caption = (module.__doc__ or "").strip()
     command = places.add_parser(name, help=caption.splitlines()[0], description=caption)
     module.add(command)

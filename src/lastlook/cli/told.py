@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import sys
+from dataclasses import replace
 from pathlib import Path
 
 from lastlook import keep, lay, outfit, sheet
@@ -67,15 +68,22 @@ def _always(_: lay.Progress) -> bool:
 
 def answers(judged: outfit.Verdict, derived: outfit.Derived) -> str:
     """Return the three answers in words, part by part, with their findings."""
+    english = sheet.manner_of(derived.outfit)
     lines = [derived.outfit.name, "=" * len(derived.outfit.name)]
     for one in (judged.adds_up, judged.fits, judged.enough):
         chance = f" ({one.chance:.0%} likely)" if one.chance is not None else ""
         lines += ["", f"{one.question} {one.answer.value.upper()}{chance}"]
-        lines += [f"  {part.answer.value:<13} {part.because}" for part in one.parts]
+        lines += [f"  {part.answer.value:<13} {english.say(part.because)}" for part in one.parts]
     said = [finding for one in (judged.adds_up, judged.fits, judged.enough) for finding in one.findings]
     for finding in dict.fromkeys(said):
-        lines += ["", say(finding, source_of(finding, derived))]
+        lines += ["", say(_in_english(finding, english), source_of(finding, derived))]
     return "\n".join(lines)
+
+
+def _in_english(finding: Finding, english: sheet.Manner) -> Finding:
+    """Return a finding in the maker's own English; what is quoted from a leaflet stays as it is printed."""
+    attempt = english.say(finding.attempt) if finding.attempt else finding.attempt
+    return replace(finding, say=english.say(finding.say), why=english.say(finding.why), attempt=attempt)
 
 
 STEPS = {
@@ -92,8 +100,9 @@ def look(one: outfit.LastLook, derived: outfit.Derived) -> str:
     """Return one last look in words."""
     head = "Last look before you " + STEPS[one.before].format(one.piece or "")
     lines = [head, "-" * len(head)]
-    lines += [f"  sure       {sentence}" for sentence in one.proven]
-    for finding in one.open:
+    english = sheet.manner_of(derived.outfit)
+    lines += [f"  sure       {english.say(sentence)}" for sentence in one.proven]
+    for finding in (_in_english(each, english) for each in one.open):
         lines.append(f"  {MARKS[finding.certainty.value]:<10} {finding.say}")
         if finding.attempt:
             lines.append(f"             {finding.attempt}" + (" (checked)" if finding.checked else ""))
