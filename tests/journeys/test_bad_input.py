@@ -39,7 +39,7 @@ FACTS = [
     ('waist_girth = "27 in"', 'waist_girth = "900 cm"', "900 cm"),
     ('waist_girth = "27 in"', 'waste_girth = "27 in"', "waste_girth"),
     ('hand = "right"', 'hnad = "right"', "hnad"),
-    ("balls = 8", 'grams = "-5 g"', "less than nothing"),
+    ("balls = 7", 'grams = "-5 g"', "less than nothing"),
     ('width = "54 in"', 'width = "six"', "six"),
     ("[outfit]", "[outfit", "outfit.toml"),
 ]

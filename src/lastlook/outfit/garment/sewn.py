@@ -10,7 +10,7 @@ from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from lastlook import lay, paper
-from lastlook.finding import Certainty, Finding
+from lastlook.finding import Certainty, Finding, Where
 from lastlook.outfit.garment.problem import problem
 from lastlook.outfit.outfit import Outfit, Sewing
 from lastlook.quantity import Missing, Origin
@@ -60,26 +60,41 @@ def sewn(outfit: Outfit, plan: Sewing) -> Sewn:
 @lru_cache(maxsize=16)
 def _hopeless(asked: lay.Problem) -> tuple[Finding, ...]:
     """Return why no lay can exist, where that is proven before any search; a roomy cloth is not asked."""
-    if _is_roomy(asked):
-        return ()
+    boxes = [_box(piece) for piece in asked.pieces]
+    cloth = asked.cloth
+    wide = cloth.width_mm - 2 * cloth.selvedge_mm
+    too_wide = [
+        _too_wide(piece.id, across, wide)
+        for piece, (_, across) in zip(asked.pieces, boxes, strict=True)
+        if across > wide and piece.tilt_deg == 0 and piece.grain_deg is not None and piece.pieced is None
+    ]
+    if too_wide:
+        return tuple(too_wide)
+    plain = cloth.outline is None and cloth.fold is lay.Fold.NONE and cloth.length_mm is not None
+    if plain and all(along <= (cloth.length_mm or 0.0) for along, _ in boxes):
+        need = sum(along * across * piece.quantity for piece, (along, across) in zip(asked.pieces, boxes, strict=True))
+        if need < ROOMY * wide * (cloth.length_mm or 0.0):
+            return ()
     return tuple(one for one in lay.search(asked, passes=0).findings if one.certainty is Certainty.PROVEN)
 
 
-def _is_roomy(asked: lay.Problem) -> bool:
-    """Whether a plain unfolded cloth takes every piece as it is drawn, and four fifths of it would hold them all."""
-    cloth = asked.cloth
-    if cloth.length_mm is None or cloth.outline is not None or cloth.fold is not lay.Fold.NONE:
-        return False
-    wide, need = cloth.width_mm - 2 * cloth.selvedge_mm, 0.0
-    for piece in asked.pieces:
-        xs, ys = zip(*piece.outline, strict=True)
-        along, across = max(xs) - min(xs), (max(ys) - min(ys)) * (2 if piece.on_fold else 1)
-        if piece.grain_deg == 90.0:
-            along, across = across, along
-        if along > cloth.length_mm or across > wide:
-            return False
-        need += along * across * piece.quantity
-    return need < ROOMY * wide * cloth.length_mm
+def _box(piece: lay.Wanted) -> tuple[float, float]:
+    """Return how far a piece, opened out, reaches along the cloth and across it, in mm."""
+    xs, ys = zip(*piece.outline, strict=True)
+    along, across = max(xs) - min(xs), (max(ys) - min(ys)) * (2 if piece.on_fold else 1)
+    return (across, along) if piece.grain_deg == 90.0 else (along, across)
+
+
+def _too_wide(name: str, across_mm: float, wide_mm: float) -> Finding:
+    return Finding(
+        "piece-without-room",
+        Certainty.PROVEN,
+        f"{name} is {across_mm / 10:.1f} cm wide across the grain; the cloth has {wide_mm / 10:.1f} cm between its "
+        "selvedges.",
+        "A piece keeps its grain along the cloth, so it can't be turned to go in.",
+        "Cut it in two with a seam, make it narrower, or take another cloth.",
+        where=Where(piece=name),
+    )
 
 
 def draft(outfit: Outfit, plan: Sewing) -> paper.Drafted:
