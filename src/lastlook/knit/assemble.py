@@ -48,7 +48,13 @@ def plan(leaflet: Leaflet) -> Plan:
     def end() -> None:
         nonlocal open_
         if name and _moves(open_):
-            out.tasks.append(Task(_unique(out.tasks, name), make, tuple(open_), crochet, span))
+            body, band = _parted(open_, leaflet)
+            out.tasks.append(Task(_unique(out.tasks, name), make, tuple(body), crochet, span))
+            if band:
+                first = next(step for step in band if isinstance(step, say.RowOf))
+                called = _band_name(first)
+                called = f"{name}, band" if called == "Band" else called
+                out.tasks.append(Task(_unique(out.tasks, called), make, tuple(band), crochet, first.span))
         else:
             out.loose += open_
         open_ = []
@@ -76,6 +82,25 @@ def plan(leaflet: Leaflet) -> Plan:
             open_ = list(part.steps)
     end()
     return _named_by_title(out, leaflet)
+
+
+def _parted(steps: list[Step], leaflet: Leaflet) -> tuple[list[Step], list[Step]]:
+    """Part a piece from the band that is picked up along it after it was bound off or grafted."""
+    ended, opened = False, 0
+    for spot, step in enumerate(steps):
+        if isinstance(step, say.Finish):
+            ended, opened = True, spot + 1
+        elif isinstance(step, say.Nothing):
+            if "graft" in leaflet.source.words(step.span).lower():
+                ended, opened = True, spot + 1
+        elif isinstance(step, say.RowOf):
+            lone = step.run[0] if len(step.run) == 1 else None
+            if ended and isinstance(lone, Taken) and lone.picked_up:
+                return steps[:opened], steps[opened:]
+            ended = False
+        elif not isinstance(step, say.Section):
+            ended = False
+    return steps, []
 
 
 def _moves(steps: Iterable[Step]) -> bool:
@@ -142,13 +167,16 @@ def _finishing(out: Plan, part: Part) -> None:
     """Making up may hold bands that are picked up: each becomes a piece of its own."""
     current: list[Step] = []
     name = ""
+    before: Step = say.Nothing()
     for step in part.steps:
         picks = isinstance(step, say.RowOf) and bool(step.run) and isinstance(step.run[0], Taken)
         starts = picks or (isinstance(step, say.CastOn) and step.rows is None)
         if starts:
             if current and name:
                 out.tasks.append(Task(_unique(out.tasks, name), 1, tuple(current), span=part.span))
-            current, name = [], _band_name(step)
+            current, name = ([before] if isinstance(before, say.Unread) else []), _band_name(step)
+        if not isinstance(step, say.Nothing):
+            before = step
         if name:
             current.append(step)
             if isinstance(step, say.Finish):

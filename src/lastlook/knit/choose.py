@@ -15,6 +15,7 @@ from lastlook.knit.needle import sides as needle_sides
 from lastlook.knit.needle.hands import Task
 from lastlook.knit.needle.state import World
 from lastlook.knit.prove import seams
+from lastlook.knit.scope import for_size
 from lastlook.leaflet import Leaflet
 from lastlook.leaflet import instruction as say
 from lastlook.piece import Meets, Seam, Unit
@@ -88,7 +89,7 @@ class Reader:
             hit = self.made.get(key)
             if hit is None:
                 chooser = Chooser(chosen)
-                hands = work_piece(task, world, chooser)
+                hands = work_piece(for_size(task, self.leaflet, size), world, chooser)
                 hit = (hands, chooser.points)
                 self.made[key] = hit
                 self.rows += sum(len(live.rows) for live in hands.parts)

@@ -55,9 +55,11 @@ def _settled(text: str, found: list[Head]) -> list[Head]:
     begun = first.start() if first else len(text)
     out = []
     for head in found:
-        near = text[head.body.start : head.body.start + 90]
+        near = text[head.body.start : head.body.start + 130]
         starts = re.search(r"(?i)\bcast(?:ing)? on\b(?!.{0,24}(?:underarm|thumb|over))", near, re.S)
-        if head.kind == "other" and head.span.start > begun and not starts:
+        divides = head.name.lower().startswith("divide")
+        starts_here = starts is not None and starts.start() < 90 and not divides
+        if head.kind == "other" and head.span.start > begun and not starts_here:
             head = Head(head.name, "section", head.span, head.body, head.make)
         out.append(head)
     return out

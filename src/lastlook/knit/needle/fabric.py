@@ -115,6 +115,9 @@ def check_on(hands: Hands, figure: say.Figure, span: Span) -> None:
     """Compare 'work on 50 sts' with what there is."""
     from lastlook.knit.needle.counting import compare
 
+    if hands.live.behind and hands.at(figure) != hands.live.n:
+        # A part between two turns is worked by itself, as a thumb is: what it leaves behind is not followed here.
+        hands.blind = True
     if hands.at(figure) > 2:
         compare(hands, span, hands.at(figure), hands.live.n, "on")
 

@@ -263,10 +263,14 @@ def merge(hands: Hands) -> None:
 
 def resume(hands: Hands, step: Step) -> None:
     """Go on with the stitches that wait, or with the first ones."""
-    if not isinstance(step, say.Resume) or not hands.parts:
+    if not isinstance(step, say.Resume) or not (hands.parts or step.n):
         return
     hands.done(step)
     n = hands.at(step.n) if step.n is not None else None
+    if not hands.parts and n is not None:
+        hands.begin(n)
+        hands.picked_up = n
+        return
     live = hands.live
     if live.behind > 0:
         split_rest(hands, None, step.span)

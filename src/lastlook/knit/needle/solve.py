@@ -320,7 +320,8 @@ def _other(item: Item, run: Run, spot: int, way: _Way) -> None:
         out.used += count
         out.held.append(count)
         out.events.append(Event("hold", "inside" if out.used < way.n else way.end, count))
-        if not (spot + 1 < len(run) and isinstance(run[spot + 1], Taken)) and way.here:
+        bridged = spot + 1 < len(run) and isinstance(run[spot + 1], Taken | CastOnInRow)
+        if not bridged and way.here:
             out.parts.append(way.here)
             way.here = 0
     elif isinstance(item, Taken):

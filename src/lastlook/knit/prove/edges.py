@@ -56,7 +56,8 @@ def stretch(hands: Hands, side: str, gauge: Gauge | None) -> Stretch:
     events = [(row, event) for row in after for event in row.events if event.edge == side]
     under = sum(event.n for row, event in events if event.act == "bind off" and row.number <= start + 3)
     offs = [(row, event) for row, event in events if event.act == "bind off" and row.number > start + 3]
-    shoulder_offs = _top_offs(offs, after) if "sleeve" not in low else []
+    extended = _extended(hands, group, offs)
+    shoulder_offs = (extended or _top_offs(offs, after)) if "sleeve" not in low else []
     upper = _upper(hands, low, bool(shoulder_offs), events)
     first_off = min((row.number for row, _ in shoulder_offs), default=None)
     if first_off is not None:
@@ -65,7 +66,7 @@ def stretch(hands: Hands, side: str, gauge: Gauge | None) -> Stretch:
     ended = group.ended if group is not None else hands.parts[0].ended
     n = group.n if group is not None else hands.parts[0].n
     one_edge = group is not None or bool(hands.parts[0].inner)
-    rest = n if one_edge and ended == "bound off" and upper == "armhole" else 0
+    rest = n if one_edge and ended == "bound off" and upper == "armhole" and not extended else 0
     shoulder = sum(event.n for _, event in shoulder_offs) + rest
     top = n if group is None else 0
     until = [pair for pair in events if pair[0].number <= last]
@@ -97,6 +98,18 @@ def _top_offs(offs: list[tuple[Row, Event]], rows: list[Row]) -> list[tuple[Row,
         top.append((row, event))
         reach = row.number
     return top[::-1]
+
+
+def _extended(hands: Hands, group: Live | None, offs: list[tuple[Row, Event]]) -> list[tuple[Row, Event]]:
+    """Return the shoulder of a front whose border is knitted on behind the neck after it: a few stitches, many rows."""
+    live = group or hands.parts[0]
+    one_edge = group is not None or bool(live.inner)
+    if not one_edge or not offs or not live.rows or live.n > 14 or offs[-1][1].n < 4:
+        return []
+    after = [row for row in live.rows if row.number > offs[-1][0].number]
+    plain = not any(row.events for row in after)
+    last = [row for row in live.rows if row.number <= offs[-1][0].number]
+    return _top_offs(offs, last) if len(after) > 6 and plain else []
 
 
 def _upper(hands: Hands, low: str, shoulders: bool, events: list[tuple[Row, Event]]) -> str:
@@ -155,13 +168,16 @@ def edges_of(hands: Hands, gauge: Gauge | None) -> tuple[Edge, ...]:
             out.append(_edge(hands.name, "front edge", rows=_front_rows(hands, side), gauge=gauge))
             continue
         out += _side(hands, side, one, gauge)
-        if "sleeve" in low:
+        if "sleeve" in low and not (hands.cast_on is None and hands.picked_up):
             out += _sleeve(side, one, gauge)
     out += _neck(hands, gauge)
     return tuple(out)
 
 
 def _side(hands: Hands, side: str, one: Stretch, gauge: Gauge | None) -> list[Edge]:
+    if hands.cast_on is None and hands.picked_up:
+        # It went on from a holder: its sides and underarm lie in the piece before it.
+        return [_edge(hands.name, f"{side} shoulder", stitches=one.shoulder, gauge=gauge)] if one.shoulder else []
     out = [_edge(hands.name, f"{side} side", rows=one.side_rows, gauge=gauge)]
     if one.underarm:
         out.append(_edge(hands.name, f"{side} underarm", stitches=one.underarm, gauge=gauge))

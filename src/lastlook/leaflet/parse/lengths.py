@@ -115,6 +115,9 @@ def _like(cursor: Cursor) -> Goal | None:
         r"(?: armhole| shoulder)?(?: (?:to|at|up to|as far as|until) (?:beg of )?(?P<t>" + PLACES + r"))?"
     )  # fmt: skip
     if match:
+        own = _length(cursor) if cursor.see(r" ?for {N} {L}") else None
+        if own is not None:  # 'in ribbing same as for back for 3 inches' has a length of its own
+            return own
         to = match["t"] or ("shoulder" if match["s"] == "armhole" else "")
         return Goal(like=match["w"], to=to, place="armhole" if match["s"] == "armhole" else "beg")
     match = cursor.take(r"until (?:work |piece )?(?:reaches |comes to |to )(?P<t>underarm|armhole|shoulder|neck)")

@@ -5,9 +5,9 @@ from __future__ import annotations
 from lastlook.finding import Span
 from lastlook.knit.needle.counting import compare
 from lastlook.knit.needle.live import Event, Live
-from lastlook.knit.needle.solve import Solved, solve
+from lastlook.knit.needle.solve import Solved, fixed_uses, solve
 from lastlook.knit.needle.state import Hands
-from lastlook.leaflet.instruction import Group, RowOf, Run, Taken
+from lastlook.leaflet.instruction import Group, Held, RowOf, Run, Taken, Work
 
 
 def more_of(hands: Hands, run: Run, span: Span) -> int:
@@ -44,6 +44,17 @@ def keep_marks(live: Live, solved: Solved) -> None:
     if solved.marks:
         was_right = live.rounds or not live.next_right
         live.marks = tuple(solved.marks) if was_right else tuple(sorted(live.n - mark for mark in solved.marks))
+
+
+def own_stitches(run: Run, ahead: int, size: int) -> Run:
+    """'K across 58 sts of back, slip next 46 sts on a holder': what is named are the stitches on the needle."""
+    if not any(isinstance(item, Held) for item in run):
+        return run
+    own = tuple(
+        Work("k", item.n, span=item.span) if isinstance(item, Taken) and not item.picked_up and item.n else item
+        for item in run
+    )
+    return own if fixed_uses(own, size) == ahead else run
 
 
 def short_row(hands: Hands, step: RowOf, solved: Solved) -> None:

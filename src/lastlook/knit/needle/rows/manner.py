@@ -17,6 +17,9 @@ def progress(hands: Hands, step: Step) -> None:
     """Continue in the same manner with one stitch more or less each time."""
     if not isinstance(step, say.Progress) or not hands.parts or not hands.recent:
         return
+    if step.change > 0 and step.goal.until_what != "all":
+        hands.blind = True
+        return
     hands.done(step)
     if step.goal.until_what == "all":
         _turns(hands, step)

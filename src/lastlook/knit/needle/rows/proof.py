@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+import re
+
+from lastlook.finding import Span
 from lastlook.knit.needle import sides
 from lastlook.knit.needle.solve import Solved, solve
-from lastlook.knit.needle.state import Hands
+from lastlook.knit.needle.state import Count, Hands
 from lastlook.leaflet import instruction as say
 from lastlook.leaflet.instruction import Group, RowOf, Run, Work
 
@@ -26,8 +29,21 @@ def judge(hands: Hands, step: RowOf, solved: Solved) -> None:
         return
     elif solved.spare and solved.repeat:
         hands.trouble("repeat-does-not-fit", where, n - solved.left, n, str(solved.repeat))
-    elif not solved.turned:
+    elif not solved.turned and not _folded(hands, step, solved):
         hands.trouble("row-short", where, solved.used, n)
+
+
+def _folded(hands: Hands, step: RowOf, solved: Solved) -> bool:
+    """'K 46. Fold work in half and graft the 46 sts on each needle': both halves must be so many."""
+    after = hands.world.words[step.span.end : step.span.end + 140]
+    said = re.search(r"graft (?:together )?the (\d+) st", " ".join(after.split()))
+    if said is None or "fold" not in after.lower():
+        return False
+    first = after.index("graft")
+    span = Span(step.span.end + first, step.span.end + first + 5)
+    for half in (solved.used, solved.left):
+        hands.counts.append(Count(span, int(said[1]), half, hands.live.number, "needle"))
+    return solved.used == solved.left == int(said[1])
 
 
 def _lifted(solved: Solved, missing: int) -> bool:

@@ -6,7 +6,15 @@ from dataclasses import replace
 
 from lastlook.finding import Span
 from lastlook.knit.needle import sides
-from lastlook.knit.needle.rows.ahead import gather, keep_marks, marks_ahead, more_of, round_by_needle, short_row
+from lastlook.knit.needle.rows.ahead import (
+    gather,
+    keep_marks,
+    marks_ahead,
+    more_of,
+    own_stitches,
+    round_by_needle,
+    short_row,
+)
 from lastlook.knit.needle.rows.proof import judge, show
 from lastlook.knit.needle.solve import Solved, fixed_uses, solve
 from lastlook.knit.needle.state import Hands, Recent
@@ -109,6 +117,7 @@ def attempt(hands: Hands, step: RowOf, run: Run) -> None:
     if _is_last_stitch(hands, run, ahead):
         hands.done(step)
         return
+    run = own_stitches(run, ahead, hands.world.size)
     solved = solve(run, ahead, hands.world.size, live.start_edge(), more_of(hands, run, step.span), marks_ahead(live))
     if solved.left < 0 and step.label is None:
         cut = _full_at(run, ahead, hands.world.size)
