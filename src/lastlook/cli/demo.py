@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import shutil
+import sys
 from pathlib import Path
 
 from lastlook import keep, outfit
@@ -24,8 +25,12 @@ def run(args: argparse.Namespace) -> int:
     place = Path(args.folder)
     if args.afresh and (place / outfit.MAIN).exists():
         shutil.rmtree(place)
-    if not (place / outfit.MAIN).exists():
-        keep.write_folder(outfit.demo(), place)
+    try:
+        if not (place / outfit.MAIN).exists():
+            keep.write_folder(outfit.demo(), place)
+    except OSError:
+        print(f"Nothing can be written into {place}. Name a folder of your own.", file=sys.stderr)
+        return 2
     folder = told.folder_at(str(place))
     if folder is None:
         return 2

@@ -35,8 +35,10 @@ class Units(Enum):
 def read_length(text: str, bare: Units | None = None) -> float | Unread:
     """Return the millimetres that `text` says; `bare` is the unit of a number that names none.
 
-    >>> read_length("28 1/2 in")
-    723.9
+    Halves and eighths are inches where nothing else is said: nobody reads them off a metric tape.
+
+    >>> read_length("28 1/2 in"), read_length("28½")
+    (723.9, 723.9)
     """
     plain = _plain(text)
     total, spot, last = Fraction(0), 0, float("inf")
@@ -45,7 +47,8 @@ def read_length(text: str, bare: Units | None = None) -> float | Unread:
         number = read_number(match["number"]) if match else None
         if match is None or number is None:
             return _puzzle(text)
-        unit = _unit_mm(match["unit"], bare)
+        in_parts = Units.INCHES if "/" in match["number"] else None
+        unit = _unit_mm(match["unit"], bare or in_parts)
         if unit is None:
             return _no_unit(text, match["unit"])
         if number < 0:
