@@ -12,7 +12,7 @@ from lastlook.knit.choose import Choice, Outcome, Reader, decide
 from lastlook.knit.correct import Corrected, corrected
 from lastlook.knit.mend import Mended, mends
 from lastlook.knit.needle import Trouble
-from lastlook.knit.prove import finished
+from lastlook.knit.prove import finished, leans
 from lastlook.knit.reading import ADDS_UP, DOES_NOT, NEEDS_ANSWER, NOT_KNOWN, LeafletReading, SizeReading
 from lastlook.leaflet import Leaflet
 from lastlook.leaflet import instruction as say
@@ -76,6 +76,7 @@ def _told(reader: Reader, outcomes: list[Outcome], asked: tuple[str, ...], tried
     troubles = [
         (name, one) for name, made in of for hands in made.pieces.values() for one in hands.troubles if not one.follows
     ]
+    troubles += [(name, one) for name, made in of for one in leans(made.pieces)]
     findings = tell.of_troubles(troubles, names, reader.leaflet.source, attempts)
     spans = {hands.name: hands.span for hands in outcomes[0].pieces.values()} if outcomes else {}
     walked = {name: tuple(seam for seam in made.seams if not _blind(made, seam)) for name, made in of}
@@ -125,6 +126,7 @@ def _inside(made: Plan, unread: list[Span], outcome: Outcome) -> bool:
 def _size(name: str, outcome: Outcome, gauge: Gauge | None, decided: list[Choice], unread: bool) -> SizeReading:
     pieces = tuple(piece for hands in outcome.pieces.values() for piece in finished(hands, gauge))
     troubles = [one for hands in outcome.pieces.values() for one in hands.troubles]
+    troubles += leans(outcome.pieces)
     apart = [seam for seam in outcome.seams if seam.meets is Meets.NO]
     wrong = any(not one.blind for one in troubles) or any(not _blind(outcome, seam) for seam in apart)
     doubted = bool(troubles or apart)

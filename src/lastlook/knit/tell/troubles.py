@@ -45,6 +45,10 @@ SAYING: dict[str, tuple[str, str]] = {
         "The neck of {piece} is bound off at its side edge, not at the front.",
         "The row that binds off here begins at the {from_edge} edge, seen from the right side, and on this piece the front edge is the {to_edge} one. So the front is not the mirror image of its twin.",
     ),
+    "lean-not-mirrored": (
+        "The decreases at the {from_edge} edge of {piece} lean to the {to_edge}, and so do those at the edge they should mirror.",
+        "Two edges that mirror each other take decreases that lean against each other, as at the other edges of this leaflet. The counts are the same either way, so no count shows it; the two slopes will not look alike.",
+    ),
     "row-not-there": (
         "{piece} refers to row {stated}, and no such row is given.",
         "No row of that number was worked in this piece before these words.",
@@ -93,13 +97,18 @@ def _by_hand(one: Trouble) -> str | None:
         return "Compare this row with the rows round it: one stitch, one repeat or one edge stitch is printed too few or too many."
     if one.kind in ("count-short", "count-over"):
         return "Compare the figures of this sentence with those of the other sizes and of the pieces it is sewn to."
+    if one.kind == "lean-not-mirrored":
+        taken, other = "sl 1, K 1, psso", "K 2 tog"
+        if one.words.endswith("right"):
+            taken, other = other, taken
+        return f"Work {other} where this row says {taken}: it takes away as many stitches and leans the other way."
     if one.kind == "length-too-short":
         return "Work the shaping a little closer together, or the piece a little longer; whatever is sewn to it must follow."
     return None
 
 
 def _values(one: Trouble) -> dict[str, str]:
-    edges = [*one.words.split("|"), "", ""][:2] if one.kind == "wrong-edge" else ["", ""]
+    edges = [*one.words.split("|"), "", ""][:2] if one.kind in ("wrong-edge", "lean-not-mirrored") else ["", ""]
     return {
         "piece": one.piece, "row": str(one.row or 0), "worked": _figure(one.worked), "stated": _figure(one.stated),
         "gap": _figure(abs(one.worked - one.stated)), "from_edge": edges[0], "to_edge": edges[1],

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from lastlook.finding import Span
 from lastlook.knit.needle import sides
 from lastlook.knit.needle.fabric import fabric_row, rows_to
@@ -19,6 +21,8 @@ MOST_LISTED = 300
 def repeat(hands: Hands, step: Step) -> None:
     """Work rows again: so many times, until so many stitches, to a length, or for pattern."""
     if not isinstance(step, say.RepeatRows):
+        return
+    if _one_row(hands, step):
         return
     cycle = _cycle(hands, step)
     if not cycle or not hands.parts:
@@ -44,6 +48,21 @@ def repeat(hands: Hands, step: Step) -> None:
             _again(hands, cycle[number % len(cycle)], step.span)
         hands.cycle = [entry.run for entry in cycle]
         hands.cycle_spans = [entry.span for entry in cycle]
+
+
+def _one_row(hands: Hands, step: say.RepeatRows) -> bool:
+    """'Next row: Repeat dec row': the last row that shaped, once more."""
+    words = hands.words_of(step.span).lower()
+    said = re.fullmatch(r"(?:repeat|rep\.?|work) (?:the )?(dec|inc)\w*\.? (?:row|rnd|round)\.?", words)
+    if said is None or step.goal != say.Goal() or step.piece or not hands.parts:
+        return False
+    spans = [row.span for row in hands.live.rows if any(event.act == said[1] for event in row.events)]
+    entry = next((one for one in reversed(hands.recent) if one.span in spans), None)
+    if entry is None:
+        return False
+    hands.done(step)
+    _again(hands, entry, step.span)
+    return True
 
 
 def _cycle(hands: Hands, step: say.RepeatRows) -> list[Recent]:
