@@ -47,6 +47,8 @@ def steps(canon: Canon, crocheted: str = "") -> list[Step]:
 
 def _one(cursor: Cursor, out: list[Step], fresh: bool) -> list[Step]:
     since = cursor.pos
+    if cursor.take(r"(?:[()] ){8,}"):
+        return [Nothing("bracket", span=cursor.span(since))]
     if cursor.take(PASSAGE):
         return [Nothing("passage", span=cursor.span(since))]
     rows = labelled(cursor, out) if _starts_label(cursor) else None
