@@ -100,6 +100,10 @@ def _modified(cursor: Cursor, found: WorkOn) -> WorkOn | None:
         or cursor.take(r"back and (?:forth|fwd)(?: in row)?|round and round")
     ):
         return found
+    if found.structure and cursor.take(
+        r"as (?:(?:on|for|in|of|given|work|worked) )+(?:the )?(?:back|front|left front|right front|sleeve)(?= (?:for )?{N} {L})"
+    ):
+        return found
     cursor.pos = since
     if cursor.take(r"beg (?:and end )?use (?:a )?(?:p|k|rs|ws|<1>th)(?: patt)? row"):
         return found
