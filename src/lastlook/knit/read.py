@@ -44,7 +44,7 @@ def read(
     findings = _proven(reader, outcomes, decided, size)
     findings += tell.of_choices(decided)
     findings += tell.of_whole(leaflet, unread, outcomes)
-    findings += tell.of_curls(leaflet, outcomes)
+    findings += tell.of_curls(leaflet, outcomes) + tell.of_steps(leaflet, outcomes)
     shown = {
         name: _size(name, outcomes[n], reader.gauge, decided, _inside(made, unread, outcomes[n]))
         for n, name in enumerate(names)

@@ -5,7 +5,8 @@ from lastlook.knit.tell.curls import of_curls
 from lastlook.knit.tell.once import once
 from lastlook.knit.tell.readings import of_choices
 from lastlook.knit.tell.seams import of_seams
+from lastlook.knit.tell.steps import of_steps
 from lastlook.knit.tell.troubles import of_troubles
 from lastlook.knit.tell.whole import of_whole
 
-__all__ = ["Attempt", "of_choices", "of_curls", "of_seams", "of_troubles", "of_whole", "once"]
+__all__ = ["Attempt", "of_choices", "of_curls", "of_seams", "of_steps", "of_troubles", "of_whole", "once"]
