@@ -10,9 +10,10 @@ import argparse
 import json
 import re
 import sys
+from dataclasses import replace
 from pathlib import Path
 
-from lastlook import finding, paper
+from lastlook import finding, paper, wearer
 from lastlook.finding import Certainty
 from lastlook.quantity import Units
 
@@ -39,12 +40,20 @@ def run(args: argparse.Namespace) -> int:
         return _say(paper.Drafted(args.kind, (), findings=given.findings), {}, args.json)
     options = {**given.options, **{part.strip(): 1.0 for part in args.parts.split(",") if part.strip()}}
     drafted = paper.trued(paper.draft(args.kind, given.measures, options, given.easing))
+    drafted = replace(drafted, findings=(*drafted.findings, *_swapped(said, args.units)))
     try:
         files = write_pieces(drafted, args.out) if args.out and drafted.pieces else {}
     except OSError:
         print(f"Nothing can be written into {args.out}. Name a folder of your own with --out.", file=sys.stderr)
         return 2
     return _say(drafted, files, args.json)
+
+
+def _swapped(said: dict[str, str], units: str | None) -> list[finding.Finding]:
+    """Return the question whether waist and hip changed places, where the waist is the larger."""
+    girths = {f"{name}_girth": said[name] for name in ("waist", "hip") if name in said}
+    _, findings = wearer.read_measures(girths, Units(units) if units else None)
+    return [one for one in findings if one.kind == "waist-over-hip"]
 
 
 def write_pieces(drafted: paper.Drafted, folder: Path) -> dict[str, str]:

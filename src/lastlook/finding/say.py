@@ -45,7 +45,16 @@ def as_json(finding: Finding, source: SourceText | None = None) -> dict[str, Any
         "try": finding.attempt,
         "checked": finding.checked,
         "readings": list(finding.readings) if finding.readings else None,
+        "cures": [
+            {"say": cure.say, "edits": [{"fact": edit.fact, "value": _plain(edit.value)} for edit in cure.edits]}
+            for cure in finding.cures
+        ],
     }
+
+
+def _plain(value: Any) -> Any:
+    """Return an edit's value as JSON: a new entry of a list as an object."""
+    return dict(value) if isinstance(value, tuple) else value
 
 
 def _snippet(source: SourceText, span: Span) -> list[str]:

@@ -10,7 +10,7 @@ from lastlook.outfit.names import title
 CAUTIONS = {
     Step.CAST_ON: (
         "Count needles and pins out and in; one left in a garment finds a hand.",
-        "Wash your hands of hours: rest them before they ache.",
+        "Rest your hands before they ache; a long row is not worth a sore wrist.",
     ),
     Step.CUT: (
         "Close the cutter's blade after every cut, cut away from you, and keep the other hand behind the ruler.",

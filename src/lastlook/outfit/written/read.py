@@ -83,7 +83,7 @@ def _manner(facts: Table, findings: list[Finding]) -> tuple[Manner, str]:
 
 def _wearer(facts: Table, manner: Manner) -> tuple[Wearer, tuple[Finding, ...]]:
     mistyped: list[Finding] = []
-    measures = {str(key): str(value) for key, value in table(facts, "measures", mistyped).items()}
+    measures = {str(key): str(value) for key, value in table(facts, "measures", mistyped, "wearer.").items()}
     body, findings = read_measures(measures, manner.units)
     named = Wearer(str(facts.get("name", "the wearer")), body.measures)
     return named, (*strangers(facts, ("name", "measures"), "wearer."), *mistyped, *findings)
@@ -99,7 +99,7 @@ def _stock(facts: Table, findings: list[Finding]) -> list[object]:
     }
     kept: list[object] = []
     for kind in STOCK:
-        for name, entry in table(facts, kind, findings).items():
+        for name, entry in table(facts, kind, findings, "stock.").items():
             if not isinstance(entry, dict):
                 told = f"Begin it with [stock.{kind}.{name}]."
                 findings.append(unread(f"stock.{kind}.{name}", f"“{name}” is not a table of facts.", told))

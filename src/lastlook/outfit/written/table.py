@@ -11,12 +11,13 @@ from lastlook.quantity import Units, Unread, read_length, read_weight
 Table = Mapping[str, Any]
 
 
-def table(main: Table, key: str, findings: list[Finding]) -> Table:
-    """Return the table under a key, an empty one where there is none."""
+def table(main: Table, key: str, findings: list[Finding], path: str = "") -> Table:
+    """Return the table under a key, an empty one where there is none; `path` is where `main` stands."""
     value = main.get(key, {})
     if isinstance(value, dict):
         return value
-    findings.append(unread(key, f"“{key}” is {value!r}, not a table of facts.", f"Begin it with [{key}]."))
+    said = f"“{key}” is {value!r}, not a table of facts."
+    findings.append(unread(path + key, said, f"Begin it with [{path}{key}]."))
     return {}
 
 
