@@ -36,13 +36,15 @@ def _served(folder: Path, how: signal.Signals = signal.SIGTERM) -> Iterator[str]
     settings = {**os.environ, "LASTLOOK_SHELF": str(folder.parent / "shelf.sqlite")}
     running = subprocess.Popen(command, stdout=subprocess.PIPE, text=True, env=settings)
     assert running.stdout
-    line = running.stdout.readline()
-    address = re.search(r"http://127\.0\.0\.1:\d+", line)
-    assert address, line
-    yield address[0]
-    running.send_signal(how)
-    running.wait(20)
-    running.stdout.close()
+    try:
+        line = running.stdout.readline()
+        address = re.search(r"http://127\.0\.0\.1:\d+", line)
+        assert address, line
+        yield address[0]
+    finally:
+        running.send_signal(how)
+        running.wait(20)
+        running.stdout.close()
 
 
 def _send(address: str, path: str, **fields: str) -> None:

@@ -37,5 +37,7 @@ def _taken(port: int | None) -> socket.socket:
         except OSError:
             place.close()
             continue
+        # Whoever is told the address may ask at once: until the server accepts, the asking waits in line.
+        place.listen()
         return place
     raise PermissionError(f"Port {port} is in use.")
