@@ -5,7 +5,7 @@ Following what it offers, and nothing else, turns all three answers to yes.
 
 from __future__ import annotations
 
-from lastlook import outfit
+from lastlook import outfit, paper
 from lastlook.cli import told
 from lastlook.finding import Edit, Finding
 from lastlook.outfit import Answer
@@ -65,3 +65,13 @@ def _next(judged: outfit.Verdict, taken: list[str]) -> tuple[Edit, ...]:
             taken.append("swatch")
             return tuple(Edit(f"stock.swatch.washed-square.{key}", value) for key, value in SWATCH.items())
     return ()
+
+
+def test_the_folder_holds_its_paper_pieces_at_true_size() -> None:
+    derived, _ = judge(outfit.demo())
+    folder = outfit.with_pieces(derived)
+    for piece in derived.sewn[0].drafted.pieces:
+        taken = paper.read_svg(folder.text(f"pieces/skirt-{piece.name.lower()}.svg") or "")
+        (again,) = taken.pieces
+        assert abs(again.cut_line.length_mm() - piece.cut_line.length_mm()) < 0.01
+    assert outfit.with_pieces(outfit.derive(outfit.read(folder))) == folder

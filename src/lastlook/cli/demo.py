@@ -35,7 +35,7 @@ def run(args: argparse.Namespace) -> int:
     if folder is None:
         return 2
     derived = told.laid(outfit.derive(outfit.read(folder)))
-    keep.write_folder(derived.outfit.document, place)
+    keep.write_folder(outfit.with_pieces(derived), place)
     judged = outfit.verdict(derived)
     print(told.answers(judged, derived))
     for look in judged.last_looks:

@@ -7,6 +7,7 @@ from lastlook.outfit.fits import fit_table
 from lastlook.outfit.garment.knitted import Knitted
 from lastlook.outfit.garment.level import Level, comparison
 from lastlook.outfit.garment.sewn import Sewn
+from lastlook.outfit.garment.with_pieces import with_pieces
 from lastlook.outfit.garment.would_fit import WouldFit, would_fit
 from lastlook.outfit.lay_again import lay_again, needs_laying, with_lay
 from lastlook.outfit.outfit import Ease, Knitting, MadePiece, Manner, Outfit, Sewing
@@ -51,6 +52,7 @@ __all__ = [
     "verdict",
     "verdict_json",
     "with_lay",
+    "with_pieces",
     "within",
     "would_fit",
 ]

@@ -15,7 +15,19 @@ from typing import TypeVar
 
 from lastlook import keep, sheet
 from lastlook.finding import Edit, Finding
-from lastlook.outfit import Derived, Document, Knitted, Outfit, Sewn, Verdict, change, derive, read, verdict
+from lastlook.outfit import (
+    Derived,
+    Document,
+    Knitted,
+    Outfit,
+    Sewn,
+    Verdict,
+    change,
+    derive,
+    read,
+    verdict,
+    with_pieces,
+)
 
 _Garment = TypeVar("_Garment")
 MOST_DESKS = 24
@@ -118,7 +130,7 @@ class Room:
     def keep(self, number: int, holding: Document, said: str) -> None:
         """Keep a document as the outfit's next revision."""
         if holding != self.shelf.document(number):
-            self.shelf.keep(number, holding, said, self.clock())
+            self.shelf.keep(number, with_pieces(self.lay_out(holding).derived), said, self.clock())
             self.follow(number)
 
     def close(self) -> None:
