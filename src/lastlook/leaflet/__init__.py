@@ -4,7 +4,7 @@ from lastlook.leaflet import instruction
 from lastlook.leaflet.canon import Canon, Lexeme, canon
 from lastlook.leaflet.leaflet import Leaflet, Part
 from lastlook.leaflet.read import numbers, read, reread
-from lastlook.leaflet.repair import Repair, Repaired, repair
+from lastlook.leaflet.repairs import Repair, Repaired, repair
 from lastlook.leaflet.sizelist import Figure, read_values, write_values
 from lastlook.leaflet.tokens import Token, tokens
 from lastlook.leaflet.vocabulary import vocabulary

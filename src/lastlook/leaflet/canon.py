@@ -11,6 +11,7 @@ from dataclasses import dataclass, replace
 from functools import cached_property
 
 from lastlook.finding import Span
+from lastlook.leaflet.columns import columns
 from lastlook.leaflet.sizelist import labelled_sizes, size_list, write_values
 from lastlook.leaflet.tokens import Sort, Token, number, special, tokens
 from lastlook.leaflet.vocabulary import Vocabulary
@@ -92,7 +93,7 @@ def canon(text: str, start: int, end: int, words: Vocabulary, sizes: int) -> Can
     """Return a stretch of the source in canonical words; `sizes` is how many the leaflet has, 0 if unknown."""
     raw = [_lexeme(token, before, words) for before, token in _pairs(_mended(tokens(text, start, end), words))]
     joined = _numbers_in_words(_ells(_without_noise(raw)), words)
-    listed = size_list(labelled_sizes(joined), sizes)
+    listed = size_list(labelled_sizes(columns(joined, sizes)), sizes)
     return Canon(tuple(_phrases(_stops(_fused(listed, words)), words)))
 
 

@@ -42,7 +42,7 @@ SPECIALS: dict[str, str] = {
     r"p\.?[ ]?s\.?[ ]?s\.?[ ]?o\b\.?": "psso",
     r"p2sso\b": "p2sso",
     r"t\.?[ ]?b\.?[ ]?l\b\.?": "tbl",
-    r"st\.?[ ]?st(?:itch)?\b\.?(?![a-z])": "stst",
+    r"st\.?[ ]?st(?:itch)?\b\.?(?![a-z])|[sS]tock\.?[ -]st(?:itch)?\b\.?": "stst",
     r"rev\.?[ ]st\.?[ ]st\b\.?": "revstst",
     r"g\.?[ -]?st\b\.?": "garter",
     r"m\.?[ ]?st\b\.?": "moss",
@@ -66,7 +66,7 @@ _SPECIAL = "|".join(f"(?P<s{number}>{pattern})" for number, pattern in enumerate
 _CANON = list(SPECIALS.values())
 _TOKEN = re.compile(
     rf"(?P<space>\s+)|(?<![A-Za-z])(?:{_SPECIAL})"
-    rf"|(?P<ordinal>\d{{1,4}}(?:st|nd|rd|th|d)\b)"
+    rf"|(?P<ordinal>\d{{1,4}}(?:st|nd|rd|th|d|ST|ND|RD|TH|D)\b)"
     rf"|(?P<number>\d{{1,6}}(?:[ ]?{_FRACTION}|[ -]\d{{1,2}}/\d{{1,2}}(?!\d)|/\d{{1,2}}(?!\d)|\.\d+)?|{_FRACTION})"
     r"|(?P<word>[A-Za-zÀ-ÿ]+(?:['’](?:s|t|ll|re)\b)?)"
     r"|(?P<dash>-{2,}|[—–])"

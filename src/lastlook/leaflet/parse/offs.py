@@ -112,6 +112,7 @@ def _bind_off(cursor: Cursor) -> Step | None:
     lead = cursor.take(
         BEG + r"(?:next|foll) (?P<m>{N}) ?(?:row|rnd) ?,? ?bo (?P<n>{N})(?: st)?(?: for (?:\w++ ?){1,2}(?=[,;.]))?"
     )
+    lead = lead or cursor.take(r"bo " + BEG + r"(?:next|foll) (?P<m>{N}) ?row ,? ?(?P<n>{N}) st")
     if lead:
         return BindOffs(figure(lead) or ONE, rows=figure(lead, "m") or ONE, edge="beg")
     match = cursor.take(

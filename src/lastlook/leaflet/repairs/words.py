@@ -37,7 +37,7 @@ LONGEST = 40
 def known() -> frozenset[str]:
     """Return the words of the trade and the plain ones that leaflets use, in lower case."""
     trade = vocabulary()
-    plain = resources.files("lastlook.leaflet").joinpath("repair_words.txt").read_text(encoding="utf-8")
+    plain = resources.files("lastlook.leaflet.repairs").joinpath("words.txt").read_text(encoding="utf-8")
     listed = {word for line in plain.splitlines() if not line.startswith("#") for word in line.split()}
     return frozenset({*trade.words, *trade.numbers, *trade.ordinals, *trade.noise, *trade.fused, *listed})
 

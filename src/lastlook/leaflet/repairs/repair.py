@@ -13,7 +13,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from lastlook.finding import Span
-from lastlook.leaflet.repair_words import allowed, confused, split, understands
+from lastlook.leaflet.repairs.words import allowed, confused, split, understands
 
 
 @dataclass(frozen=True)
