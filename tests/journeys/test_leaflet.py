@@ -119,3 +119,29 @@ def test_a_piece_comes_off_the_needles(serve: Callable[..., Served], page: Page)
     page.locator(".off button").click()
     expect(page.locator(".reach")).to_contain_text("168 rows, 96 g")
     assert len(served.room.desk(served.number).outfit.made) == 1
+
+
+UNCLEAR = """CUFF
+Gauge: 6 sts = 1 inch, 8 rows = 1 inch.
+Cast on 60 sts and k 8 rows.
+Work in stockinette st, dec 1 st at each end of next and every 4th row 6 times.
+K 8 rows. Bind off.
+"""
+CUFF = Edit("knitting.cuff.leaflet", "leaflets/cuff.txt")
+
+
+def test_a_question_shows_what_each_way_gives_and_keeps_the_one_chosen(
+    serve: Callable[..., Served], page: Page
+) -> None:
+    served = serve(outfit.change(harbour().with_file("leaflets/cuff.txt", UNCLEAR.encode()), [CUFF]))
+    page.goto(served.url("/leaflet/cuff"))
+    expect(page.locator(".sizes")).to_contain_text("It needs an answer from you.")
+    ways = page.locator(".weighed > li")
+    expect(ways).to_have_count(2)
+    expect(ways.first).to_contain_text("46 stitches at the end")
+    expect(ways.last).to_contain_text("48 stitches at the end")
+    assert ways.first.inner_text().count(" long, ") == 1
+    assert barriers(page) == []
+    ways.last.get_by_role("button").click()
+    expect(page.locator(".sizes")).to_contain_text("It adds up.")
+    assert [way for _, way in outfit.read(served.document()).knittings[-1].readings] == [2]

@@ -7,6 +7,7 @@ from lastlook.outfit.fits import fit_table
 from lastlook.outfit.garment.knitted import Knitted
 from lastlook.outfit.garment.level import Level, comparison
 from lastlook.outfit.garment.sewn import Sewn
+from lastlook.outfit.garment.ways import Comes, Way, ways_of
 from lastlook.outfit.garment.with_pieces import with_pieces
 from lastlook.outfit.garment.would_fit import WouldFit, would_fit
 from lastlook.outfit.lay_again import lay_again, needs_laying, with_lay
@@ -21,6 +22,7 @@ __all__ = [
     "UNREADABLE",
     "Answer",
     "Answered",
+    "Comes",
     "Derived",
     "Document",
     "Ease",
@@ -36,6 +38,7 @@ __all__ = [
     "Sewn",
     "Step",
     "Verdict",
+    "Way",
     "WouldFit",
     "change",
     "comparison",
@@ -51,6 +54,7 @@ __all__ = [
     "unpack",
     "verdict",
     "verdict_json",
+    "ways_of",
     "with_lay",
     "with_pieces",
     "within",

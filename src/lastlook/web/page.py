@@ -55,7 +55,7 @@ def framed(request: Request, template: str, desk: Desk, **facts: Any) -> Respons
         "here": request.url.path + (f"?{request.url.query}" if request.url.query else ""),
         "places": places.of(desk.outfit, f"/outfit/{number}"),
         "desk": desk,
-        "leads_to": lambda finding: places.leads_to(finding, desk.outfit, f"/outfit/{number}"),
+        "leads_to": lambda finding: places.leads_to(finding, desk.derived, f"/outfit/{number}"),
         "verdict": desk.verdict,
         "undo": room.shelf.may_undo(number),
         "redo": room.shelf.may_redo(number),
@@ -63,6 +63,7 @@ def framed(request: Request, template: str, desk: Desk, **facts: Any) -> Respons
         "said": words.said_by(manner),
         "length": words.lengths(manner),
         "chance": words.chance,
+        "counted": words.counted,
         "drawn": Markup,
         "refusal": room.slips.pop(number, None),
     }

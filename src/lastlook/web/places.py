@@ -5,7 +5,7 @@ from __future__ import annotations
 from urllib.parse import quote
 
 from lastlook.finding import Finding
-from lastlook.outfit import Outfit
+from lastlook.outfit import Derived, Outfit
 
 
 def of(outfit: Outfit, at: str) -> list[tuple[str, str]]:
@@ -24,8 +24,9 @@ def of(outfit: Outfit, at: str) -> list[tuple[str, str]]:
     return out
 
 
-def leads_to(finding: Finding, outfit: Outfit, at: str) -> tuple[str, str] | None:
+def leads_to(finding: Finding, derived: Derived, at: str) -> tuple[str, str] | None:
     """Return the name and address of the screen on which a finding is settled, None where there is none."""
+    outfit = derived.outfit
     fact = finding.where.fact or ""
     root, _, rest = fact.partition(".")
     name, _, key = rest.partition(".")
@@ -37,8 +38,10 @@ def leads_to(finding: Finding, outfit: Outfit, at: str) -> tuple[str, str] | Non
         return ("the cutting table", table(at, name)) if key in ("lay", "cloth") else ("the paper", sewing(at, name))
     if root == "knitting" and any(one.name == name for one in outfit.knittings):
         return "the leaflet", leaflet(at, name)
-    if finding.where.span and outfit.knittings:
-        return "the leaflet", leaflet(at, outfit.knittings[0].name)
+    if finding.where.span:
+        return next(
+            (("the leaflet", leaflet(at, one.plan.name)) for one in derived.knitted if finding in one.findings), None
+        )
     return None
 
 

@@ -28,6 +28,16 @@ def lengths(manner: outfit.Manner) -> Callable[[float], str]:
     return lambda mm: write_length(mm, manner.units)
 
 
+def counted(count: int, noun: str) -> str:
+    """Return a count with its noun, one or many.
+
+    >>> counted(1, "stitch"), counted(2, "stitch")
+    ('1 stitch', '2 stitches')
+    """
+    many = f"{noun}es" if noun.endswith(("ch", "sh", "s")) else f"{noun}s"
+    return f"{count} {noun if count == 1 else many}"
+
+
 def chance(value: float | None) -> str:
     """Return a chance in words; no more than the tenths that it is good for.
 
