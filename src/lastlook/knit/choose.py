@@ -10,8 +10,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from lastlook.knit.assemble import Plan
-from lastlook.knit.needle import Chooser, Hands, Point, work_piece
-from lastlook.knit.needle import sides as needle_sides
+from lastlook.knit.needle import Chooser, Hands, Point, settle_in, work_piece
 from lastlook.knit.needle.hands import Task
 from lastlook.knit.needle.state import World
 from lastlook.knit.prove import seams
@@ -96,7 +95,7 @@ class Reader:
             hands, points = hit
             for name, point in points.items():
                 self.points.setdefault(name, point)
-            needle_sides.settle_in(hands, world)
+            settle_in(hands, world)
         return Outcome(world.pieces, seams(world.pieces, gauge, self.leaflet.source.text))
 
 

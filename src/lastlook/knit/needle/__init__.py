@@ -3,6 +3,7 @@
 from lastlook.knit.needle.chooser import Chooser, Option, Point
 from lastlook.knit.needle.hands import Hands, work_piece
 from lastlook.knit.needle.live import Event, Live, Row
+from lastlook.knit.needle.parts.ending import settle_in
 from lastlook.knit.needle.trouble import Trouble
 
-__all__ = ["Chooser", "Event", "Hands", "Live", "Option", "Point", "Row", "Trouble", "work_piece"]
+__all__ = ["Chooser", "Event", "Hands", "Live", "Option", "Point", "Row", "Trouble", "settle_in", "work_piece"]

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from lastlook.finding import Span
 from lastlook.knit.needle.live import Event
-from lastlook.knit.needle.state import Hands
+from lastlook.knit.needle.state import Count, Hands
 from lastlook.leaflet.instruction import Group, Item, RowOf, Run, Taken, Work
 
 
@@ -78,13 +78,7 @@ def _later(hands: Hands, step: RowOf, run: Run) -> None:
 def _check(hands: Hands, span: Span, used: int, there: int) -> None:
     if used != there:
         hands.trouble("row-short" if used < there else "row-long", span, used, there, "crochet")
-    hands.counts.append(_count(span, used, there, hands.live.number))
-
-
-def _count(span: Span, used: int, there: int, row: int):  # type: ignore[no-untyped-def]
-    from lastlook.knit.needle.state import Count
-
-    return Count(span, used, there, row, "uses")
+    hands.counts.append(Count(span, used, there, hands.live.number, "uses"))
 
 
 def _used(hands: Hands, run: tuple[Item, ...]) -> tuple[int, int]:

@@ -27,10 +27,6 @@ def printed(hands: Hands, step: Step) -> None:
     if not hands.parts:
         return
     hands.done(step)
-    if hands.pending and hands.pending_step is not None:
-        from lastlook.knit.needle.rows import close
-
-        close(hands)
     stated = hands.at(step.n)
     if step.of == "difference":
         last = hands.live.rows[-1] if hands.live.rows else None

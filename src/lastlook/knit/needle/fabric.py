@@ -5,9 +5,13 @@ from __future__ import annotations
 import math
 
 from lastlook.finding import Span
+from lastlook.knit.needle.counting import compare
 from lastlook.knit.needle.live import Event
+from lastlook.knit.needle.parts.divide import merge
+from lastlook.knit.needle.parts.edge import edges
+from lastlook.knit.needle.parts.twin import find_piece, landmark
 from lastlook.knit.needle.solve import solve
-from lastlook.knit.needle.state import Hands
+from lastlook.knit.needle.state import Hands, Recent
 from lastlook.leaflet import instruction as say
 from lastlook.leaflet.instruction import Ending, Goal, Step
 
@@ -31,8 +35,6 @@ def cast_on(hands: Hands, step: Step) -> None:
         _until(hands, step, n)
         return
     if len(hands.lives) > 1:
-        from lastlook.knit.needle.sides import merge
-
         merge(hands)
     rows = hands.at(step.rows, 1)
     for _ in range(min(rows, 60)):
@@ -103,8 +105,6 @@ def work_on(hands: Hands, step: Step) -> None:
     rows = rows_to(hands, goal, step.ending, step.span)
     plain(hands, rows, step.span)
     if one:
-        from lastlook.knit.needle.state import Recent
-
         hands.recent += [Recent((), step.span, structure=hands.fabric)] * rows
         if step.structure in ("plain", "purl", "rib", ""):
             hands.fabric, hands.fabric_run, hands.cycle, hands.cycle_spans, hands.cycle_spot = before
@@ -113,8 +113,6 @@ def work_on(hands: Hands, step: Step) -> None:
 
 def check_on(hands: Hands, figure: say.Figure, span: Span) -> None:
     """Compare 'work on 50 sts' with what there is."""
-    from lastlook.knit.needle.counting import compare
-
     if hands.live.behind and hands.at(figure) != hands.live.n:
         # A part between two turns is worked by itself, as a thumb is: what it leaves behind is not followed here.
         hands.blind = True
@@ -183,8 +181,6 @@ def _next_side(hands: Hands, ending: Ending) -> bool | None:
     if ending.row in ("k", "rs"):
         return False
     if ending.edge:
-        from lastlook.knit.needle.sides import edges
-
         found = edges(hands, ending.edge)
         if len(found) == 1 and found[0] in ("left", "right"):
             return found[0] == "right"
@@ -201,8 +197,6 @@ def _with_ending(hands: Hands, rows: int, ending: Ending) -> int:
 
 def _as_long(hands: Hands, goal: Goal, ending: Ending) -> int:
     """Return the rows that make this as long as another piece, or as the other side."""
-    from lastlook.knit.needle.sides import find_piece, landmark
-
     other = find_piece(hands, "back" if goal.like in ("?", "of back", "on back", "that of back") else goal.like)
     if other is None or not other.parts:
         return _with_ending(hands, 0, ending)

@@ -9,9 +9,11 @@ from collections.abc import Callable
 from dataclasses import dataclass, field
 
 from lastlook.finding import Span
-from lastlook.knit.needle import counting, fabric, rows, shaping, sides
+from lastlook.knit.needle import counting, fabric, rows, shaping
+from lastlook.knit.needle.border import border_row
 from lastlook.knit.needle.chooser import Chooser
 from lastlook.knit.needle.live import Live
+from lastlook.knit.needle.parts import copying, divide, edge, ending, holder
 from lastlook.knit.needle.state import Hands, World
 from lastlook.leaflet import instruction as say
 from lastlook.leaflet.instruction import Step
@@ -40,7 +42,7 @@ def work_piece(task: Task, world: World, chooser: Chooser) -> Hands:
     """Work a piece in the world's size and return the hands that made it."""
     hands = Hands(task.name, task.make, world, chooser)
     hands.crochet = task.crochet
-    sides.place_edges(hands)
+    edge.place_edges(hands)
     steps = rows.in_order(task.steps)
     after = _following(steps)
     spot = 0
@@ -51,7 +53,7 @@ def work_piece(task: Task, world: World, chooser: Chooser) -> Hands:
             taken = 1
         spot += taken
     rows.close(hands)
-    sides.settle(hands)
+    ending.settle(hands)
     return hands
 
 
@@ -92,10 +94,15 @@ def do(hands: Hands, step: Step, after: Step | None = None) -> None:
     hands.following = after
     if isinstance(step, say.Unread):
         hands.blind = True
-    if isinstance(step, say.RowOf) and not hands.crochet:
-        rows.row(hands, step)
+    if isinstance(step, say.RowOf):
+        (border_row if hands.crochet else rows.row)(hands, step)
         return
-    if not isinstance(step, say.Nothing | say.Printed | say.Finish | say.Hold | say.Unread):
+    if isinstance(step, say.Hold) and hands.pending:
+        if step.which != "instep":
+            rows.hold_rest(hands, step)
+            return
+        rows.set_aside(hands)
+    if not isinstance(step, say.Nothing | say.Unread):
         rows.close(hands)
     doer = DOERS.get(type(step))
     if doer is None or hands.world.rows_made > 40_000:
@@ -120,11 +127,11 @@ def _section(hands: Hands, step: Step) -> None:
 
 DOERS: dict[type[Step], Doer] = {
     say.CastOn: fabric.cast_on, say.WorkOn: fabric.work_on, say.Structure: fabric.structure,
-    say.BindOffs: shaping.bind_offs, say.Finish: sides.finish, say.RepeatRows: rows.repeat,
-    say.Printed: counting.printed, say.Hold: sides.hold, say.Resume: sides.resume, say.Copy: sides.copy,
-    say.OtherSide: sides.other_side, say.Section: _section, say.Needles: counting.needles,
+    say.BindOffs: shaping.bind_offs, say.Finish: ending.finish, say.RepeatRows: rows.repeat,
+    say.Printed: counting.printed, say.Hold: holder.hold, say.Resume: holder.resume, say.Copy: copying.copy,
+    say.OtherSide: copying.other_side, say.Section: _section, say.Needles: counting.needles,
     say.Progress: rows.progress, say.Buttonholes: counting.buttonholes, say.Marker: counting.marker,
-    say.Rounds: fabric.rounds, say.Apart: sides.apart, say.Nothing: _nothing, say.RowOf: rows.crochet_row,
+    say.Rounds: fabric.rounds, say.Apart: divide.apart, say.Nothing: _nothing,
 }  # fmt: skip
 EACH_GROUP = frozenset({say.WorkOn, say.BindOffs, say.Finish, say.RepeatRows, say.Printed, say.Progress})
 

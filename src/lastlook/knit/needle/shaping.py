@@ -5,10 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from lastlook.finding import Span
-from lastlook.knit.needle import sides
 from lastlook.knit.needle.fabric import ASSUMED_ROWS_PER_MM, fabric_row, plain, rows_to
 from lastlook.knit.needle.live import Event
-from lastlook.knit.needle.state import Hands
+from lastlook.knit.needle.parts.edge import check_edge, edges
+from lastlook.knit.needle.state import Count, Hands
 from lastlook.leaflet import instruction as say
 from lastlook.leaflet.instruction import Cadence, Shape, Step
 
@@ -64,7 +64,7 @@ def _timed(step: Shape) -> bool:
 
 
 def _plan(hands: Hands, step: Shape) -> Plan:
-    places = list(sides.edges(hands, step.edge or "both"))
+    places = list(edges(hands, step.edge or "both"))
     n = hands.at(step.n)
     cadences = list(step.cadences) or [Cadence(same=True)]
     key = places[0] if places else ""
@@ -233,8 +233,6 @@ def _judge(hands: Hands, plans: list[Plan]) -> None:
     """Put the goals beside what was reached."""
     for plan in plans:
         if plan.until is not None:
-            from lastlook.knit.needle.state import Count
-
             hands.counts.append(Count(plan.step.span, plan.until, hands.live.n, hands.live.number, "until"))
             if hands.live.n != plan.until:
                 hands.trouble("goal-unreachable", plan.step.span, hands.live.n, plan.until)
@@ -302,7 +300,7 @@ def bind_offs(hands: Hands, step: Step) -> None:
         for number in range(min(rows, 200)):
             if number and not every_row:
                 fabric_row(hands, (), step.span)
-            sides.check_edge(hands, live.start_edge(), n, step.span)
+            check_edge(hands, live.start_edge(), n, step.span)
             if not off_row(hands, n, live.start_edge(), step.span):
                 return
         return
@@ -310,7 +308,7 @@ def bind_offs(hands: Hands, step: Step) -> None:
 
 
 def _at_edge(hands: Hands, step: say.BindOffs, n: int, times: int) -> None:
-    where = sides.edges(hands, step.edge)
+    where = edges(hands, step.edge)
     live = hands.live
     if len(where) == 2:
         for _ in range(min(2 * times, 200)):

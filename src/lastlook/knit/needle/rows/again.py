@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 from lastlook.finding import Span
-from lastlook.knit.needle import sides
 from lastlook.knit.needle.fabric import fabric_row, rows_to
+from lastlook.knit.needle.parts.copying import rows_of
+from lastlook.knit.needle.parts.divide import part
 from lastlook.knit.needle.rows.ahead import keep_marks, marks_ahead, more_of, round_by_needle, short_row
 from lastlook.knit.needle.rows.proof import judge
 from lastlook.knit.needle.solve import solve
@@ -27,7 +29,7 @@ def repeat(hands: Hands, step: Step) -> None:
     cycle = _cycle(hands, step)
     if not cycle or not hands.parts:
         if step.piece:
-            sides.repeat_of(hands, step)
+            _of_other(hands, step)
         return
     hands.done(step)
     goal = step.goal
@@ -48,6 +50,14 @@ def repeat(hands: Hands, step: Step) -> None:
             _again(hands, cycle[number % len(cycle)], step.span)
         hands.cycle = [entry.run for entry in cycle]
         hands.cycle_spans = [entry.span for entry in cycle]
+
+
+def _of_other(hands: Hands, step: say.RepeatRows) -> None:
+    """'Work the 2 raglan rows of back until 8 sts remain'."""
+    rows = rows_of(hands, step)
+    if rows:
+        hands.recent = rows
+        repeat(hands, replace(step, piece="", last=say.Figure((float(len(rows)),))))
 
 
 def _one_row(hands: Hands, step: say.RepeatRows) -> bool:
@@ -110,7 +120,7 @@ def _again(hands: Hands, entry: Recent, span: Span) -> None:
     if solved.turned and solved.left > 0:
         short_row(hands, step, solved)
     elif len(solved.parts) > 1:
-        sides.part(hands, solved, entry.span)
+        part(hands, solved, entry.span)
     else:
         if solved.left or solved.spare:
             judge(hands, step, solved)

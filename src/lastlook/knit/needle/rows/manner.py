@@ -1,4 +1,4 @@
-"""Going on in the same manner with one stitch more or less each time; heels; crochet rows."""
+"""Going on in the same manner with one stitch more or less each time; heels."""
 
 from __future__ import annotations
 
@@ -110,11 +110,3 @@ def _turns(hands: Hands, step: say.Progress) -> None:
     live.behind = 0
     if step.ending.row:
         hands.live.next_right = step.ending.row in ("p", "ws")
-
-
-def crochet_row(hands: Hands, step: Step) -> None:
-    """A row of a crochet border: the first is worked along edges, the others use up the row below."""
-    from lastlook.knit.needle.border import border_row
-
-    if isinstance(step, RowOf):
-        border_row(hands, step)

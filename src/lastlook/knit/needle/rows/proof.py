@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 from lastlook.finding import Span
-from lastlook.knit.needle import sides
+from lastlook.knit.needle.parts.holder import take
 from lastlook.knit.needle.solve import Solved, solve
 from lastlook.knit.needle.state import Count, Hands
 from lastlook.leaflet import instruction as say
@@ -79,7 +79,7 @@ def show(hands: Hands, step: RowOf) -> None:
     if solved.left:
         judge_on(hands, step, solved, n)
     for item, count in solved.taken:
-        sides.take(hands, item, count)
+        take(hands, item, count)
     hands.shown = sum(solved.parts) + (n - solved.used if solved.left > 0 else 0)
 
 

@@ -5,7 +5,10 @@ from __future__ import annotations
 from dataclasses import replace
 
 from lastlook.finding import Span
-from lastlook.knit.needle import sides
+from lastlook.knit.needle.parts.divide import merge, part, split_rest
+from lastlook.knit.needle.parts.edge import check_edge
+from lastlook.knit.needle.parts.ending import finish
+from lastlook.knit.needle.parts.holder import take
 from lastlook.knit.needle.rows.ahead import (
     gather,
     keep_marks,
@@ -98,7 +101,7 @@ def _turn_to(hands: Hands, step: RowOf) -> None:
 
 def attempt(hands: Hands, step: RowOf, run: Run) -> None:
     if len(hands.lives) > 1 and any(isinstance(item, say.CastOnInRow) for item in run):
-        sides.merge(hands)
+        merge(hands)
     if (
         hands.cast_on != 0
         and hands.parts
@@ -109,7 +112,7 @@ def attempt(hands: Hands, step: RowOf, run: Run) -> None:
         return
     one = run[0] if len(run) == 1 else None
     if isinstance(one, say.BindOff) and one.n is not None and hands.at(one.n) >= hands.live.n > 0:
-        sides.finish(hands, say.Finish("bound off", one.n, span=step.span))
+        finish(hands, say.Finish("bound off", one.n, span=step.span))
         hands.done(step)
         return
     live = hands.live
@@ -178,7 +181,7 @@ def commit(hands: Hands, step: RowOf, run: Run, solved: Solved) -> None:
         short_row(hands, step, solved)
     elif len(solved.parts) > 1:
         judge(hands, step, solved)
-        sides.part(hands, solved, step.span)
+        part(hands, solved, step.span)
     else:
         judge(hands, step, solved)
         used = min(solved.used, live.n)
@@ -191,7 +194,7 @@ def commit(hands: Hands, step: RowOf, run: Run, solved: Solved) -> None:
         if any(event.act == "bind off" for event in solved.events):
             _note_offs(hands, solved, before, step.span)
     for item, count in solved.taken:
-        sides.take(hands, item, count)
+        take(hands, item, count)
     if hands.cast_on == 0 and len(hands.live.rows) == 1:
         hands.picked_up = solved.gives
     _remember(hands, step, run)
@@ -200,7 +203,7 @@ def commit(hands: Hands, step: RowOf, run: Run, solved: Solved) -> None:
 def _note_offs(hands: Hands, solved: Solved, before: int, span: Span) -> None:
     for event in solved.events:
         if event.act == "bind off" and event.edge in ("left", "right"):
-            sides.check_edge(hands, event.edge, event.n, span)
+            check_edge(hands, event.edge, event.n, span)
             at_side = hands.live.outer in ("", event.edge) and hands.section not in ("neck", "shoulder")
             if hands.armhole_row is None and event.n >= 2 and at_side and before > 3 * event.n:
                 hands.armhole_row = hands.live.number - 1 - (0 if hands.live.number % 2 else 1)
@@ -227,3 +230,22 @@ def _by_reference(hands: Hands, step: RowOf) -> None:
         again = RowOf(step.label, entry.run, span=step.span)
         if entry.run:
             attempt(hands, again, entry.run)
+
+
+def set_aside(hands: Hands) -> None:
+    """'K 15; leave the next 30 for the instep': what was begun only counts off the stitches."""
+    if hands.pending_step is not None:
+        hands.done(hands.pending_step)
+    hands.pending, hands.pending_step = [], None
+
+
+def hold_rest(hands: Hands, step: say.Hold) -> None:
+    """'K 16; place remaining 36 sts on a holder and turn': a row that ends where the rest is put away."""
+    run, begun = (*hands.pending, say.Turn()), hands.pending_step
+    hands.pending, hands.pending_step = [], None
+    if begun is None:
+        return
+    hands.done(begun)
+    hands.done(step)
+    attempt(hands, begun, run)
+    split_rest(hands, hands.at(step.n) if step.n is not None else None, step.span)

@@ -3,63 +3,19 @@
 from __future__ import annotations
 
 from lastlook.finding import Span
+from lastlook.knit.needle.fabric import fabric_row, rows_to
 from lastlook.knit.needle.live import Event, Live, Row
-from lastlook.knit.needle.state import Count, Hands
+from lastlook.knit.needle.parts.mirror import OTHER, mirror_rows
+from lastlook.knit.needle.parts.twin import SYNONYMS, find_piece, landmark
+from lastlook.knit.needle.state import Count, Hands, Recent
 from lastlook.leaflet import instruction as say
-
-OTHER = {"left": "right", "right": "left"}
-SYNONYMS = {"shoulder shape": "shoulder", "armhole shape": "armhole", "beg of armhole": "armhole",
-            "raglan shape": "raglan",
-            "underarm": "armhole", "bo": "armhole", "beg of raglan": "raglan", "top": "armhole"}  # fmt: skip
+from lastlook.leaflet.instruction import Step
 
 
-def find_piece(hands: Hands, word: str) -> Hands | None:
-    """Return the piece that a word means among those made before."""
-    pieces = hands.world.pieces
-    if word in pieces:
-        return pieces[word]
-    for name, piece in reversed(list(pieces.items())):
-        if word in name.split() or word.split()[-1] in name:
-            return piece
-    made = list(pieces.values())
-    if made and (word.startswith(("<1>th", "alt")) or word in ("first", "left", "right", "that", "other")):
-        return made[-1]
-    return None
-
-
-def landmark(piece: Hands, place: str) -> int | None:
-    """Return the last row before a part of the piece."""
-    place = SYNONYMS.get(place, place)
-    if place in ("armhole", "raglan") and piece.armhole_row is not None:
-        return piece.armhole_row
-    if place in piece.sections:
-        return piece.sections[place] - 1
-    if place == "shoulder":
-        rows = piece.parts[-1].rows
-        return _before_last_offs(piece) if rows else None
-    if place == "neck":
-        return piece.parts[0].number if len(piece.parts) > 1 else None
-    return None
-
-
-def _before_last_offs(piece: Hands) -> int:
-    rows = piece.parts[0].rows if len(piece.parts) == 1 else piece.parts[0].rows + piece.parts[1].rows
-    last = len(rows)
-    while last and (
-        any(event.act == "bind off" for event in rows[last - 1].events)
-        or (
-            last > 1
-            and any(event.act == "bind off" for event in rows[last - 2].events)
-            and not rows[last - 1].events
-            and last < len(rows)
-        )
-    ):
-        last -= 1
-    return last
-
-
-def copy(hands: Hands, step: say.Copy) -> None:
-    """Take over the rows of another piece."""
+def copy(hands: Hands, step: Step) -> None:
+    """Take over the rows of another piece, or of a part of one."""
+    if not isinstance(step, say.Copy):
+        return
     source = find_piece(hands, step.piece)
     if step.section:
         _section(hands, step, source)
@@ -192,8 +148,6 @@ def _until(hands: Hands, source: Hands, step: say.Copy, goal: int) -> int:
 
 def _to_length(hands: Hands, source: Hands, step: say.Copy) -> int:
     """Work the length out on the source's own rows."""
-    from lastlook.knit.needle.fabric import rows_to
-
     total = len(source.parts[0].rows)
     hands.armhole_row = source.armhole_row
     rows = rows_to(hands, step.goal, step.ending, step.span)
@@ -246,65 +200,6 @@ def _net(row: Row) -> int:
     return row.before - row.after
 
 
-def mirror_rows(hands: Hands, source: Live, target: Live, span: Span) -> None:
-    """Work the rows of a group mirrored: edges change places, a binding off moves to the row that begins there."""
-    have = target.number
-    moved: dict[int, list[Event]] = {}
-    last: dict[str, int] = {}
-    rows = [row for row in source.rows if row.number > have]
-    for row in rows:
-        for event in row.events:
-            _move(row, event, moved, last, target)
-    stop = max([row.number for row in rows] + list(moved), default=have)
-    for number in range(have + 1, stop + 1):
-        model = next((row for row in rows[number - have - 1 : number - have]), rows[-1] if rows else None)
-        events = tuple(moved.get(number, ()))
-        change = sum(event.n if event.act in ("inc", "cast on", "pick up") else -event.n for event in events)
-        side = "round" if target.rounds else "right" if target.next_right else "wrong"
-        before = target.n
-        base = model.after - model.before if model else 0
-        plain = base - sum(
-            event.n if event.act in ("inc", "cast on", "pick up") else -event.n
-            for event in (model.events if model else ())
-        )
-        after = max(0, before + change + plain)
-        words = model.words if model else ""
-        target.rows.append(
-            Row(
-                number,
-                side,
-                before,
-                before,
-                after,
-                after,
-                events,
-                model.span if model else span,
-                model.structure if model else "",
-                words,
-                model.section if model else "",
-            )
-        )
-        target.n = after
-        if not target.rounds:
-            target.next_right = not target.next_right
-    hands.world.rows_made += max(0, stop - have)
-
-
-def _move(row: Row, event: Event, moved: dict[int, list[Event]], last: dict[str, int], target: Live) -> None:
-    edge = OTHER.get(event.edge, event.edge)
-    lean = OTHER.get(event.lean, event.lean)
-    number = row.number
-    if event.act in ("bind off", "cast on") and edge in ("left", "right") and not target.rounds:
-        begins = {"right": "right", "wrong": "left"}.get(row.side, edge)
-        if begins == event.edge:
-            number += 1
-    while number <= last.get(edge, -1):
-        number += 2
-    if edge in ("left", "right"):
-        last[edge] = number
-    moved.setdefault(number, []).append(Event(event.act, edge, event.n, event.inset, lean))
-
-
 def _section(hands: Hands, step: say.Copy, source: Hands | None) -> None:
     """'Shape armhole as on back': the shapings of that part at this group's edge, row for row."""
     if source is None or not source.parts or not hands.parts:
@@ -329,8 +224,6 @@ def _section(hands: Hands, step: say.Copy, source: Hands | None) -> None:
             if live.outer and edge in ("left", "right") and edge != live.outer:
                 continue
             events.append(Event(event.act, edge, event.n, event.inset, event.lean))
-        from lastlook.knit.needle.fabric import fabric_row
-
         if sum(event.n for event in events) > live.n:
             return
         if hands.armhole_row is None and events:
@@ -338,24 +231,24 @@ def _section(hands: Hands, step: say.Copy, source: Hands | None) -> None:
         fabric_row(hands, tuple(events), step.span)
 
 
-def repeat_of(hands: Hands, step: say.RepeatRows) -> None:
-    """'Work the 2 raglan rows of back until 8 sts remain'."""
-    from lastlook.knit.needle.rows import repeat
+def other_side(hands: Hands, step: Step) -> None:
+    """The second side is the first one mirrored, from the row after those it has."""
+    if not isinstance(step, say.OtherSide) or not hands.parts:
+        return
+    hands.done(step)
+    if hands.held:
+        new = hands.held.pop(0)
+        hands.lives, hands.live = [new], new
+    second = hands.live
+    first = next((one for one in hands.parts[1:] if one is not second), None)
+    if first is not None:
+        mirror_rows(hands, first, second, step.span)
+        second.ended = first.ended
 
+
+def rows_of(hands: Hands, step: say.RepeatRows) -> list[Recent]:
+    """Return the rows that 'the 2 raglan rows of back' means."""
     source = find_piece(hands, step.piece)
     if source is None or not hands.parts:
-        return
-    count = hands.at(step.last, 2)
-    start = source.sections.get(step.section or "raglan", 0)
-    rows = [entry for entry in source.recent if entry.run][-max(1, count) :]
-    del start
-    if rows:
-        hands.recent = list(rows)
-        from dataclasses import replace
-
-        repeat(hands, replace(step, piece="", last=say.Figure((float(len(rows)),))))
-
-
-def count_of(span: Span, stated: int, worked: int, row: int, what: str) -> Count:
-    """Return a printed count beside a worked one."""
-    return Count(span, stated, worked, row, what)
+        return []
+    return [entry for entry in source.recent if entry.run][-max(1, hands.at(step.last, 2)) :]
