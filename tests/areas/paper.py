@@ -115,8 +115,9 @@ def _toile(given: str, asked: str) -> str:
 def _draft(words: list[str]) -> tuple[paper.Drafted, list[Finding]]:
     said = dict(word.split("=", 1) for word in words[1:])
     fibre = said.pop("cloth", "")
+    parts = dict.fromkeys(filter(None, said.pop("with", "").split(",")), 1.0)
     given = paper.read_given(said, fibre=fibre)
-    return paper.draft(words[0], given.measures, given.options, given.easing), list(given.findings)
+    return paper.draft(words[0], given.measures, given.options | parts, given.easing), list(given.findings)
 
 
 def _cured(drafted: paper.Drafted, found: list[Finding]) -> str:

@@ -36,9 +36,11 @@ def run(args: argparse.Namespace) -> int:
     """Draft, write the pieces, say what there is to say."""
     said = {name: text for name in paper.WORDS if (text := getattr(args, name.replace("-", "_"))) is not None}
     given = paper.read_given(said, Units(args.units) if args.units else None, args.cloth)
-    if given.findings:
-        return _say(paper.Drafted(args.kind, (), findings=given.findings), {}, args.json)
-    options = {**given.options, **{part.strip(): 1.0 for part in args.parts.split(",") if part.strip()}}
+    parts = [part.strip() for part in args.parts.split(",") if part.strip()]
+    unread = (*given.findings, *(paper.unknown_word(part) for part in parts if part not in paper.PARTS))
+    if unread:
+        return _say(paper.Drafted(args.kind, (), findings=unread), {}, args.json)
+    options = {**given.options, **dict.fromkeys(parts, 1.0)}
     drafted = paper.trued(paper.draft(args.kind, given.measures, options, given.easing))
     drafted = replace(drafted, findings=(*drafted.findings, *_swapped(said, args.units)))
     try:

@@ -2,7 +2,7 @@
 
 from lastlook.paper.alter import ALTERATIONS, Alteration, alter, read_alteration, read_words, write_alteration
 from lastlook.paper.as_json import as_json, piece_json, seam_json
-from lastlook.paper.draft import KINDS, PARTS, WORDS, Given, draft, read_given
+from lastlook.paper.draft import KINDS, PARTS, WORDS, Given, draft, read_given, unknown_word
 from lastlook.paper.drafted import Drafted
 from lastlook.paper.easing import UNKNOWN, Easing, easing_of
 from lastlook.paper.in_words import in_words
@@ -52,6 +52,7 @@ __all__ = [
     "set_of",
     "true",
     "trued",
+    "unknown_word",
     "write_alteration",
     "write_svg",
 ]

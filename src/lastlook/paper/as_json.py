@@ -9,6 +9,7 @@ from lastlook import finding
 from lastlook.paper.drafted import Drafted
 from lastlook.paper.paper_piece import PaperPiece
 from lastlook.piece import Seam
+from lastlook.wearer import Measure
 
 DIGITS = 4
 """A tenth of a micrometre: far finer than paper, coarse enough to be stable."""
@@ -22,10 +23,16 @@ def as_json(drafted: Drafted, files: Mapping[str, str] | None = None) -> dict[st
         "pieces": [piece_json(piece, named.get(piece.name)) for piece in drafted.pieces],
         "girths_mm": levels_json(drafted.girths_mm),
         "ease_mm": levels_json(drafted.ease_mm),
+        "body_mm": {level.replace(" ", "_"): _body(one) for level, one in drafted.body.items()},
         "seams": [seam_json(seam) for seam in drafted.seams],
         "cloth_mm2": round(drafted.cloth_mm2, 1),
         "findings": [finding.as_json(one) for one in drafted.findings],
     }
+
+
+def _body(one: Measure | None) -> dict[str, Any] | None:
+    """Return what the body was taken as at a level, and how that is known."""
+    return None if one is None else {"mm": round(one.mm.best, DIGITS), "known": one.origin.value}
 
 
 def piece_json(piece: PaperPiece, svg: str | None = None) -> dict[str, Any]:

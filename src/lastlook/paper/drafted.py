@@ -11,10 +11,12 @@ from functools import cached_property
 
 from lastlook.finding import Finding
 from lastlook.paper import girth
+from lastlook.paper.body import body_at
 from lastlook.paper.easing import UNKNOWN, Easing
 from lastlook.paper.paper_piece import PaperPiece
 from lastlook.paper.seams import Join, mate_of, walk_all
 from lastlook.piece import Mate, Meets, Seam
+from lastlook.wearer import Measure
 
 
 @dataclass(frozen=True)
@@ -45,9 +47,19 @@ class Drafted:
         return {level: None if mm is None else mm - self.taken_mm.get(level, 0.0) for level, mm in found.items()}
 
     @cached_property
+    def body(self) -> dict[str, Measure | None]:
+        """Return what the body measures at the same levels, taken or assumed; a step at knee and hem."""
+        depth = girth.hem_depth_mm(self.pieces)
+        return {level: body_at(level, self.measures, depth) for level in girth.LEVELS}
+
+    @cached_property
     def ease_mm(self) -> dict[str, float | None]:
-        """Return the ease at the same levels; None where the body's figure is not known."""
-        return girth.ease(self.girths_mm, self.measures)
+        """Return girth less body at the same levels; None where either can't be said."""
+        out: dict[str, float | None] = {}
+        for level, body in self.body.items():
+            around = self.girths_mm.get(level)
+            out[level] = around - body.mm.best if around is not None and body is not None else None
+        return out
 
     @property
     def mates(self) -> tuple[Mate, ...]:

@@ -20,6 +20,19 @@ PRIORS = {
 """Least share of each fibre's range: soft wool crepe, flannel, tweed 6-8 %; other wool, silk crepe, rayon 4-6 %;
 cotton, linen 3-4 %; polyester, tightly woven or glazed 1-2 % (from memory of textbooks, low confidence)."""
 
+CALLED = {
+    "soft wool": ("soft wool", "flannel", "tweed", "wool crepe", "homespun"),
+    "wool": ("wool", "worsted", "serge", "gabardine", "woollen", "woolen", "tartan"),
+    "silk crepe": ("silk crepe", "crepe de chine", "crepe"),
+    "rayon": ("rayon", "viscose", "artificial silk"),
+    "cotton": ("cotton", "calico", "muslin", "denim", "poplin", "lawn", "gingham", "corduroy", "twill", "velveteen"),
+    "linen": ("linen", "hemp", "ramie"),
+    "polyester": ("polyester",),
+    "glazed": ("glazed", "chintz"),
+    "": ("silk", "velvet", "acetate", "acrylic", "nylon", "lace", "jersey", "blend", "mixture"),
+}
+"""What each is called, and cloths of which no easing is told."""
+
 
 @dataclass(frozen=True)
 class Easing:
@@ -40,8 +53,19 @@ UNKNOWN = Easing(0.0, Origin.ASSUMED)
 
 def easing_of(fibre: str) -> Easing:
     """Return the prior of a fibre, marked as doubtful; nothing for a fibre that has none."""
-    share = PRIORS.get(fibre.strip().lower())
+    share = PRIORS.get(prior_of(fibre) or "")
     return UNKNOWN if share is None else Easing(share, Origin.PUBLISHED, fibre)
+
+
+def prior_of(fibre: str) -> str | None:
+    """Return which prior a cloth goes by, '' for a known cloth without one, None for a word that is no cloth.
+
+    >>> prior_of("grey wool flannel"), prior_of("silk"), prior_of("unobtainium")
+    ('soft wool', '', None)
+    """
+    said = f" {' '.join(fibre.lower().replace(',', ' ').replace('-', ' ').split())} "
+    found = [name for name, words in CALLED.items() if any(f" {word} " in said for word in words)]
+    return found[0] if found else None
 
 
 def eased_share(longer_mm: float, shorter_mm: float) -> float:

@@ -1,16 +1,14 @@
-"""What goes round the body at each level, measured on the assembled pieces, against the body."""
+"""What goes round the body at each level, measured on the assembled pieces."""
 
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 
 from lastlook.paper.paper_piece import PaperPiece
 
 LEVELS = ("waist", "high hip", "hip", "knee", "hem")
 """From the top down; JSON writes them with an underscore."""
-BODY = {"waist": "waist_girth", "high hip": "top_hip_girth", "hip": "hip_girth", "knee": "stride_girth"}
-"""The measurement each level is held against; round both knees in a walking stride for the knee."""
 
 
 def girths(pieces: Sequence[PaperPiece]) -> dict[str, float | None]:
@@ -19,13 +17,16 @@ def girths(pieces: Sequence[PaperPiece]) -> dict[str, float | None]:
     return {level: _girth(level, shell) for level in LEVELS}
 
 
-def ease(girths_mm: Mapping[str, float | None], measures: Mapping[str, float]) -> dict[str, float | None]:
-    """Return girth less body at every level; None where either is not known."""
-    out: dict[str, float | None] = {}
-    for level in LEVELS:
-        girth, body = girths_mm.get(level), measures.get(BODY.get(level, ""))
-        out[level] = girth - body if girth is not None and body is not None else None
-    return out
+def hem_depth_mm(pieces: Sequence[PaperPiece]) -> float | None:
+    """Return how far below the waist the hem hangs at the centre; None where no piece has both."""
+    for piece in pieces:
+        waist, hem = piece.side("waist"), piece.side("hem")
+        if piece.role != "skirt" or waist is None or hem is None:
+            continue
+        if piece.centre is not None:
+            return math.dist(hem.start, piece.centre) - math.dist(waist.start, piece.centre)
+        return min(waist.start[1], waist.end[1]) - min(hem.start[1], hem.end[1])
+    return None
 
 
 def _girth(level: str, shell: Sequence[PaperPiece]) -> float | None:

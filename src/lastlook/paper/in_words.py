@@ -8,6 +8,7 @@ from lastlook.paper.drafted import Drafted
 from lastlook.paper.paper_piece import PaperPiece
 from lastlook.paper.tenths import signed, tenths
 from lastlook.piece import Seam
+from lastlook.quantity import Origin
 
 
 def in_words(drafted: Drafted, files: Mapping[str, str] | None = None) -> list[str]:
@@ -29,11 +30,18 @@ def _piece(piece: PaperPiece, file: str | None) -> str:
 def _girths(drafted: Drafted) -> list[str]:
     out = []
     for level, girth in drafted.girths_mm.items():
-        ease = drafted.ease_mm.get(level)
-        if girth is not None:
-            over = "" if ease is None else f", {abs(ease) / 10:.1f} cm {'more' if ease >= 0 else 'less'} than the body"
-            out.append(f"{level}: {girth / 10:.1f} cm{over}")
+        ease, body = drafted.ease_mm.get(level), drafted.body.get(level)
+        if girth is not None and ease is not None and body is not None:
+            than = "a step takes" if body.name == "stride_girth" else "the body"
+            how = "" if body.origin is Origin.MEASURED else ", which is assumed"
+            out.append(f"{level}: {girth / 10:.1f} cm, {_over(ease)} than {than}{how}")
+        elif girth is not None:
+            out.append(f"{level}: {girth / 10:.1f} cm")
     return out
+
+
+def _over(ease_mm: float) -> str:
+    return f"{abs(ease_mm) / 10:.1f} cm {'more' if ease_mm >= 0 else 'less'}"
 
 
 def _seam(seam: Seam) -> str:

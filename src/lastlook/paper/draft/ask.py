@@ -5,12 +5,13 @@ Measures are named as ISO 8559-1 names them; every option has a default with whe
 
 from __future__ import annotations
 
-import math
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from lastlook.finding import Certainty, Finding, Where
-from lastlook.quantity import Units, write_length
+from lastlook.paper.body import knee_depth_mm
+from lastlook.paper.draft.ranges import ANY, RANGES, odd
+from lastlook.paper.paper_piece import Level
 
 DEFAULTS: Mapping[str, float] = {
     "ease_waist_mm": 19.05,  # 1/2-3/4 in, Central Washington University costume text ch. 16 (read)
@@ -29,29 +30,6 @@ ASSUMED_HIP_DEPTH_MM = 200.0
 """Between 7 and 9 in of modern tables; common practice, no source. Measuring outranks it."""
 FITTED = ("waist_girth", "hip_girth")
 """What a skirt that is fitted to the hip can't be drafted without."""
-LEAST_MM, MOST_MM = 50.0, 4000.0
-ANY = (-1e5, 1e5)
-RANGES: Mapping[str, tuple[float, float]] = {
-    "ease_waist_mm": (-400.0, 1000.0),
-    "ease_hip_mm": (-400.0, 2000.0),
-    "ease_in_mm": (0.0, 500.0),
-    "hem_mm": (200.0, 30_000.0),
-    "band_mm": (200.0, MOST_MM),
-    "band_width_mm": (5.0, 300.0),
-    "lap_mm": (0.0, 300.0),
-    "dart_mm": (0.0, 120.0),
-    "front_dart_length_mm": (20.0, 300.0),
-    "back_dart_length_mm": (20.0, 300.0),
-    "side_rise_mm": (-50.0, 60.0),
-    "back_dip_mm": (-50.0, 60.0),
-    "seam_allowance_mm": (0.0, 100.0),
-    "side_allowance_mm": (0.0, 150.0),
-    "hem_allowance_mm": (0.0, 400.0),
-    "pleat_depth_mm": (1.0, 500.0),
-    "facing_depth_mm": (15.0, 200.0),
-    "belt_width_mm": (5.0, 200.0),
-}
-"""What an option can be at all; beyond it is a slip of the unit."""
 PRINTED_HIP_DEPTH_MM = 177.8
 """7 in below the waist (Butterick, The New Dressmaker, 1921, p. 26, read)."""
 TAKEN_SHARE = 0.5
@@ -81,6 +59,17 @@ class Ask:
         return self.waist_mm + self.option("ease_waist_mm")
 
     @property
+    def depths_mm(self) -> dict[str, float]:
+        """Return how far each level lies below the waist, a level that was not measured at its usual place."""
+        high = self.measures.get("waist_to_top_hip", self.hip_depth_mm / 2)
+        return {"high hip": high, "hip": self.hip_depth_mm, "knee": knee_depth_mm(self.measures)}
+
+    @property
+    def levels(self) -> tuple[Level, ...]:
+        """Return the levels that the skirt reaches, as depths below the waist."""
+        return tuple(Level(name, -depth) for name, depth in self.depths_mm.items() if depth < self.length_mm)
+
+    @property
     def around_hip_mm(self) -> float:
         """Return the finished hip: hip and ease."""
         return self.hip_mm + self.option("ease_hip_mm")
@@ -95,10 +84,10 @@ def read_ask(
     if length is None:
         lacking.append(_missing("length from waist to hem", "length"))
     used = (*FITTED, "waist_to_hip", "waist_to_hem", "waist_to_knee")
-    odd = [_odd(name, measures[name]) for name in used if name in measures]
-    odd += [_odd("length_mm", length)] if length is not None else []
-    odd += [_odd(name, value, *RANGES.get(name, ANY)) for name, value in options.items()]
-    lacking += [finding for finding in odd if finding]
+    odd_ones = [odd(name, measures[name]) for name in used if name in measures]
+    odd_ones += [odd("length_mm", length)] if length is not None else []
+    odd_ones += [odd(name, value, *RANGES.get(name, ANY)) for name, value in options.items()]
+    lacking += [finding for finding in odd_ones if finding]
     if lacking or length is None:
         return tuple(lacking)
     waist = measures["waist_girth"]
@@ -121,21 +110,6 @@ def _missing(what: str, fact: str) -> Finding:
         "Every width of the draft is worked out from it.",
         f"Measure the {what}, snug and level, and write it down.",
         where=Where(fact=fact),
-    )
-
-
-def _odd(name: str, mm: float, least: float = LEAST_MM, most: float = MOST_MM) -> Finding | None:
-    if least <= mm <= most:
-        return None
-    shown = write_length(mm, Units.CM) if math.isfinite(mm) else "without end"
-    bounds = f"{write_length(least, Units.CM)} and {write_length(most, Units.CM)}"
-    return Finding(
-        "measure-odd",
-        Certainty.PROVEN,
-        f"A {name.removesuffix('_mm').replace('_', ' ')} of {shown} is none that a body or a skirt has.",
-        f"It has to lie between {bounds}.",
-        "Look at the figure and its unit again.",
-        where=Where(fact=name),
     )
 
 

@@ -42,8 +42,7 @@ class Quarter:
     side_seam_mm: float = 15.0
     hem_allowance_mm: float = 50.8
     centre: Use = Use.FOLD
-    knee_depth_mm: float | None = None
-    high_hip_depth_mm: float | None = None
+    levels: tuple[Level, ...] = ()
 
 
 def quarter(plan: Quarter) -> PaperPiece | None:
@@ -99,20 +98,11 @@ def _piece(plan: Quarter, side_x: float, hem: Point) -> PaperPiece:
     )
     pair = plan.centre is not Use.FOLD
     notches = (Notch("hip", "side", hip),)
-    return PaperPiece(plan.name, sides, 2 if pair else 1, pair, notches, _levels(plan), grain)
+    return PaperPiece(plan.name, sides, 2 if pair else 1, pair, notches, plan.levels, grain)
 
 
 def _centre_mm(plan: Quarter) -> float:
     return 0.0 if plan.centre is Use.FOLD else plan.seam_mm
-
-
-def _levels(plan: Quarter) -> tuple[Level, ...]:
-    depths = [
-        ("high hip", plan.high_hip_depth_mm or plan.hip_depth_mm / 2),
-        ("hip", plan.hip_depth_mm),
-        ("knee", plan.knee_depth_mm or math.inf),
-    ]
-    return tuple(Level(name, -depth) for name, depth in depths if depth < plan.length_mm)
 
 
 def _hip_curve(plan: Quarter, side_x: float) -> Cubic:

@@ -15,7 +15,7 @@ from lastlook.paper.draft.ask import Ask, read_ask
 from lastlook.paper.draft.fitted import band_for
 from lastlook.paper.draft.parts.waistband import waistband
 from lastlook.paper.drafted import Drafted
-from lastlook.paper.paper_piece import Level, Notch, PaperPiece
+from lastlook.paper.paper_piece import Notch, PaperPiece
 from lastlook.paper.seam_edge import SeamEdge, Use
 from lastlook.paper.seams import Counted, Fullness, Join
 from lastlook.piece import EdgeName
@@ -84,15 +84,11 @@ def _sector(ask: Ask, name: str, radius: float, degrees: float) -> PaperPiece:
         SeamEdge("side", (polyline((hem.end, waist.start)),), (), ask.options.get("side_allowance_mm", seam)),
         SeamEdge("waist", (Path(waist.segments),), (), seam),
     )
-    depths = {
-        "high hip": ask.measures.get("waist_to_top_hip", ask.hip_depth_mm / 2),
-        "hip": ask.hip_depth_mm,
-        "knee": ask.measures.get("waist_to_knee", math.inf),
-    }
-    levels = tuple(Level(level, -depth) for level, depth in depths.items() if depth < ask.length_mm)
     halfway = (waist.start[0] + (hem.end[0] - waist.start[0]) / 2, waist.start[1] + (hem.end[1] - waist.start[1]) / 2)
     grain = ((ask.length_mm / 8, -ask.length_mm / 4), (ask.length_mm / 8, -ask.length_mm * 3 / 4))
-    return PaperPiece(name, sides, notches=(Notch("half", "side", halfway),), levels=levels, grain=grain, centre=centre)
+    return PaperPiece(
+        name, sides, notches=(Notch("half", "side", halfway),), levels=ask.levels, grain=grain, centre=centre
+    )
 
 
 def _bias() -> Finding:

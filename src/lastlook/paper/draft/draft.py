@@ -7,11 +7,13 @@ from dataclasses import replace
 
 from lastlook.finding import Certainty, Finding, Where
 from lastlook.paper.draft.a_line import a_line
+from lastlook.paper.draft.ask import DEFAULTS
 from lastlook.paper.draft.circle import FRACTIONS, circle
 from lastlook.paper.draft.gathered import gathered
 from lastlook.paper.draft.gored import gored
-from lastlook.paper.draft.parts import with_parts
+from lastlook.paper.draft.parts import PARTS, with_parts
 from lastlook.paper.draft.pleated import LAYERS, pleated
+from lastlook.paper.draft.ranges import RANGES
 from lastlook.paper.draft.straight import straight
 from lastlook.paper.drafted import Drafted
 from lastlook.paper.easing import UNKNOWN, Easing
@@ -43,7 +45,28 @@ def draft(kind: str, measures: Mapping[str, float], options: Mapping[str, float]
     if strip is not None:
         easing = Easing(strip, Origin.MEASURED, easing.of)
     drafted = replace(with_parts(drafted), easing=easing)
-    return replace(drafted, findings=(*drafted.findings, *_hip(drafted)))
+    return replace(drafted, findings=(*drafted.findings, *_hip(drafted), *_strangers(options)))
+
+
+OPTIONS = frozenset((*DEFAULTS, *RANGES, *PARTS, "length_mm", "centre_back_seam"))
+"""Everything that a draft can be told."""
+
+
+def _strangers(options: Mapping[str, float]) -> list[Finding]:
+    return [unknown_word(name) for name in options if name not in OPTIONS]
+
+
+def unknown_word(name: str) -> Finding:
+    """Return that a draft knows no part and no option of that name."""
+    near = [one.removesuffix("_mm") for one in sorted(OPTIONS) if set(one.split("_")) & set(name.split("_"))]
+    return Finding(
+        "draft-word-unknown",
+        Certainty.PROVEN,
+        f"No draft knows “{name.removesuffix('_mm')}”.",
+        "Misspelt, it would change nothing and be missed.",
+        f"Parts that can be wanted are {', '.join(PARTS)}" + (f"; near are {', '.join(near)}." if near else "."),
+        where=Where(fact=name),
+    )
 
 
 def _hip(drafted: Drafted) -> tuple[Finding, ...]:

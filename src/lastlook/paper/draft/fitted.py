@@ -38,7 +38,7 @@ def fitted(ask: Ask, hem_mm: float) -> Drafted:
     front_piece = quarter(front)
     back_piece = quarter(level_side(back, _side_mm(front_piece))) if front_piece else None
     if front_piece is None or back_piece is None:
-        return Drafted(ask.kind, (), (), ask.measures, ask.options, findings=(*ask.findings, no_shape(ask, hem_mm)))
+        return Drafted(ask.kind, (), (), ask.measures, ask.options, findings=(no_shape(ask, hem_mm),))
     band = waistband(band_for(ask, (back_piece, front_piece)))
     return Drafted(
         ask.kind,
@@ -83,8 +83,7 @@ def _plan(ask: Ask, name: str, sign: int, hem_mm: float) -> Quarter:
         side_seam_mm=ask.options.get("side_allowance_mm", ask.option("seam_allowance_mm")),
         hem_allowance_mm=ask.option("hem_allowance_mm"),
         centre=centre,
-        knee_depth_mm=ask.measures.get("waist_to_knee"),
-        high_hip_depth_mm=ask.measures.get("waist_to_top_hip"),
+        levels=ask.levels,
     )  # fmt: skip
 
 

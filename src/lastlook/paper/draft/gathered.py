@@ -13,7 +13,7 @@ from lastlook.paper.draft.ask import Ask, read_ask
 from lastlook.paper.draft.fitted import band_for
 from lastlook.paper.draft.parts.waistband import waistband
 from lastlook.paper.drafted import Drafted
-from lastlook.paper.paper_piece import Level, Notch, PaperPiece
+from lastlook.paper.paper_piece import Notch, PaperPiece
 from lastlook.paper.seam_edge import SeamEdge, Use
 from lastlook.paper.seams import Counted, Fullness, Join
 from lastlook.piece import EdgeName
@@ -51,8 +51,6 @@ def _breadth(ask: Ask, name: str, width: float, marks: tuple[Notch, ...]) -> Pap
         SeamEdge("side", (polyline(((width, low), (width, 0.0))),), (), ask.options.get("side_allowance_mm", seam)),
         SeamEdge("waist", (polyline(((width, 0.0), (0.0, 0.0))),), (), seam),
     )
-    depths = {"high hip": ask.hip_depth_mm / 2, "hip": ask.hip_depth_mm, "knee": ask.measures.get("waist_to_knee", 1e9)}
-    levels = tuple(Level(level, -depth) for level, depth in depths.items() if depth < ask.length_mm)
     hip = (Notch("hip", "side", (width, -ask.hip_depth_mm)),) if ask.hip_depth_mm < ask.length_mm else ()
     grain = ((width / 2, low / 4), (width / 2, low * 3 / 4))
-    return PaperPiece(name, sides, notches=hip, levels=levels, grain=grain, marks=marks)
+    return PaperPiece(name, sides, notches=hip, levels=ask.levels, grain=grain, marks=marks)

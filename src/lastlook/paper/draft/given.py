@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from enum import Enum
 
 from lastlook.finding import Certainty, Finding, Where
-from lastlook.paper.easing import UNKNOWN, Easing, easing_of
+from lastlook.paper.easing import CALLED, UNKNOWN, Easing, easing_of, prior_of
 from lastlook.quantity import Origin, Units, Unread, read_length
 
 
@@ -57,7 +57,7 @@ WORDS: Mapping[str, Word] = {
     "pleats": Word("pleats", Sort.NUMBER, "number of pleats"),
     "fullness": Word("fullness", Sort.NUMBER, "cloth over finished waist in gathers, such as 1.8"),
     "stretch": Word("stretch_share", Sort.SHARE, "how much the cloth stretches across, measured over 10 cm"),
-    "eases": Word("eases", Sort.SHARE, "how much a test strip of the cloth let itself be eased"),
+    "eases": Word("eases_share", Sort.SHARE, "how much a test strip of the cloth let itself be eased"),
 }
 
 
@@ -87,7 +87,9 @@ def read_given(said: Mapping[str, str], units: Units | None = None, fibre: str =
             measures[word.key] = value
         else:
             options[word.key] = value
-    eases = options.pop("eases", None)
+    if fibre and prior_of(fibre) is None:
+        findings.append(_no_such_fibre(fibre))
+    eases = options.get("eases_share")
     easing = easing_of(fibre) if eases is None else Easing(eases, Origin.MEASURED, fibre)
     return Given(measures, options, easing, tuple(findings))
 
@@ -110,6 +112,18 @@ def _number(text: str, sort: Sort) -> float | Unread:
         return value / 100 if sort is Sort.SHARE else value
     example = "3 %" if sort is Sort.SHARE else "6"
     return Unread(text, f"“{text}” is no number to count with.", f"Write it like {example}.")
+
+
+def _no_such_fibre(fibre: str) -> Finding:
+    known = ", ".join(dict.fromkeys(word for words in CALLED.values() for word in words[:2]))
+    return Finding(
+        "fibre-unknown",
+        Certainty.PROVEN,
+        f"No cloth called “{fibre}” is known here.",
+        f"What a cloth lets itself be eased goes by its fibre; known are {known}.",
+        "Name one of them, or leave it out and say what a test strip eased.",
+        where=Where(fact="cloth"),
+    )
 
 
 def _unread(name: str, word: Word, value: Unread) -> Finding:

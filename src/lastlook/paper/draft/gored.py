@@ -31,15 +31,16 @@ def gored(measures: Mapping[str, float], options: Mapping[str, float]) -> Drafte
     ask = read_ask("gored", measures, options)
     if isinstance(ask, tuple):
         return Drafted("gored", (), measures=measures, options=options, findings=ask)
-    count = round(ask.options.get("gores", 6))
-    if count not in COUNTS:
-        found = (*ask.findings, _no_such_count(count))
+    said = ask.options.get("gores", 6.0)
+    count = round(said)
+    if said not in COUNTS:
+        found = (_no_such_count(said),)
         return Drafted("gored", (), measures=measures, options=options, findings=found)
     hem = ask.options.get("hem_mm", ask.around_hip_mm + 2 * count * FLARE_EDGE_MM)
     half = quarter(_half_gore(ask, count, hem))
     whole = Unfold("Gore").apply(half) if half else None
     if whole is None or isinstance(whole, Finding):
-        found = (*ask.findings, no_shape(ask, hem))
+        found = (no_shape(ask, hem),)
         return Drafted("gored", (), measures=measures, options=options, findings=found)
     top = ask.hip_depth_mm + 20
     gore = replace(whole, quantity=count, grain=((0.0, -top), (0.0, -ask.length_mm * 0.8)))
@@ -65,8 +66,7 @@ def _half_gore(ask: Ask, count: int, hem_mm: float) -> Quarter:
         seam_mm=ask.option("seam_allowance_mm"),
         side_seam_mm=ask.options.get("side_allowance_mm", ask.option("seam_allowance_mm")),
         hem_allowance_mm=ask.option("hem_allowance_mm"),
-        knee_depth_mm=ask.measures.get("waist_to_knee"),
-        high_hip_depth_mm=ask.measures.get("waist_to_top_hip"),
+        levels=ask.levels,
     )
 
 
@@ -81,11 +81,11 @@ def gore_shares(total_mm: float, count: int, front_mm: float | None = None) -> f
     return round((total_mm - front_mm) / (count - 1), 6)
 
 
-def _no_such_count(count: int) -> Finding:
+def _no_such_count(count: float) -> Finding:
     return Finding(
         "draft-without-shape",
         Certainty.PROVEN,
-        f"No skirt is drafted with {count} gores.",
+        f"No skirt is drafted with {count:g} gores.",
         "The drafts have 4, 6 or 8, so that a gore or a seam lies at both centres and at both sides.",
         "Choose 4, 6 or 8.",
         where=Where(fact="gores"),

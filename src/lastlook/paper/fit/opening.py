@@ -37,7 +37,15 @@ class Opening:
 
 
 def opening_needed_mm(hip_depth_mm: float, waist_mm: float, hip_mm: float) -> float:
-    """Return how long an opening has to be: nearly to the hip line, and long enough to pass over the hip."""
+    """Return how long an opening has to be: nearly to the hip line, and long enough to pass over the hip.
+
+    A finished waist that is itself larger than the hip and 2 cm needs none.
+
+    >>> opening_needed_mm(200, 729, 970), opening_needed_mm(200, 1019, 970)
+    (170.0, 0.0)
+    """
+    if waist_mm >= hip_mm + PASS_MM:
+        return 0.0
     return max(hip_depth_mm - BELOW_MM, (hip_mm + PASS_MM - waist_mm) / 2)
 
 
@@ -132,18 +140,35 @@ def opening_findings(
 
 
 def opening_note(waist_mm: float, hip_mm: float, hip_depth_mm: float) -> Finding:
-    """Return how long an opening this skirt wants, and which zip that is."""
+    """Return how long an opening a skirt with that finished waist wants over that hip, and which zip that is."""
     needed = opening_needed_mm(hip_depth_mm, waist_mm, hip_mm)
+    if not needed:
+        return Finding(
+            "opening-wanted",
+            Certainty.NOTE,
+            "The skirt goes over the hip without an opening.",
+            f"Its waist measures {waist_mm / 10:.1f} cm, the hip {hip_mm / 10:.1f} cm.",
+            "Open it all the same if it is to be stepped into, or draw it over the head.",
+            where=Where(edge="waist"),
+        )
     sold = zip_for_mm(needed)
-    zip_words = f"a zip of {sold / 10:.0f} cm ({sold / INCH:.0f} in)" if sold else "a placket at both sides"
+    both = f"half of it at each side, {needed / 20:.0f} cm"
+    zip_words = f"a zip of {sold / 10:.0f} cm ({sold / INCH:.0f} in)" if sold else both
     return Finding(
         "opening-wanted",
         Certainty.NOTE,
         f"The skirt wants an opening of {needed / 10:.0f} cm: {zip_words}.",
-        f"It ends {BELOW_MM / 10:.0f} cm above the hip line; opened, the waist passes over the hip with 2 cm to spare.",
+        _why_so_long(needed, waist_mm, hip_mm, hip_depth_mm),
         lap_rule("left side"),
         where=Where(edge="side"),
     )
+
+
+def _why_so_long(needed: float, waist_mm: float, hip_mm: float, hip_depth_mm: float) -> str:
+    opened = f"opened, the waist measures {(waist_mm + 2 * needed) / 10:.1f} cm and the hip {hip_mm / 10:.1f} cm."
+    above = hip_depth_mm - needed
+    where = f"{above / 10:.0f} cm above" if above > 0.5 else f"{-above / 10:.0f} cm below" if above < -0.5 else "at"
+    return f"It ends {where} the hip line; {opened}"
 
 
 def out_of_reach(waist_mm: float, hip_mm: float) -> tuple[Finding, ...]:

@@ -24,7 +24,11 @@ def trued(drafted: Drafted) -> Drafted:
     """Return the set with what truing, the hem, sitting down and the opening have to say among its findings."""
     worn = seated_findings(fit_of(drafted, drafted.measures, {}))
     hem = hem_findings(drafted, drafted.easing)
-    waist, hip, depth = (drafted.measures.get(name) for name in ("waist_girth", "hip_girth", "waist_to_hip"))
+    waist, hip, depth = (
+        drafted.girths_mm["waist"],
+        drafted.measures.get("hip_girth"),
+        drafted.measures.get("waist_to_hip"),
+    )
     opening = () if waist is None or hip is None or depth is None else (opening_note(waist, hip, depth),)
     return replace(drafted, findings=(*drafted.findings, *true(drafted), *hem, *worn, *opening))
 
