@@ -11,6 +11,8 @@ from dataclasses import dataclass, replace
 from functools import cached_property
 
 from lastlook.finding import Span
+from lastlook.leaflet.colors import NAMES as COLORS
+from lastlook.leaflet.colors import without_colors
 from lastlook.leaflet.columns import columns
 from lastlook.leaflet.sizelist import labelled_sizes, size_list, write_values
 from lastlook.leaflet.tokens import Sort, Token, number, special, tokens
@@ -92,9 +94,9 @@ _EDGES = frozenset({",", ";", ".", ":", "--", "and", "-"})
 def canon(text: str, start: int, end: int, words: Vocabulary, sizes: int) -> Canon:
     """Return a stretch of the source in canonical words; `sizes` is how many the leaflet has, 0 if unknown."""
     raw = [_lexeme(token, before, words) for before, token in _pairs(_mended(tokens(text, start, end), words))]
-    joined = _numbers_in_words(_ells(_without_noise(raw)), words)
+    joined = _numbers_in_words(_ordinal_slips(_ells(_without_noise(raw))), words)
     listed = size_list(labelled_sizes(columns(joined, sizes)), sizes)
-    return Canon(tuple(_phrases(_stops(_fused(listed, words)), words)))
+    return Canon(tuple(_phrases(without_colors(_stops(_fused(listed, words))), words)))
 
 
 def _pairs(stream: list[Token]) -> list[tuple[Token | None, Token]]:
@@ -204,6 +206,28 @@ def _ells(stream: list[Lexeme]) -> list[Lexeme]:
                 one = replace(one, canon=write_values((1.0,)), figures=(1.0,))
         out.append(one)
     return out
+
+
+def _ordinal_slips(stream: list[Lexeme]) -> list[Lexeme]:
+    """Read '1st' as 1 stitch after a verb that wants one: 'dec 1st each side', 'bind off 5th at beg'."""
+    out: list[Lexeme] = []
+    for spot, one in enumerate(stream):
+        after = stream[spot + 1].canon if spot + 1 < len(stream) else ""
+        stopped = bool(out) and out[-1].canon == "." and out[-1].tight
+        before = out[-2].canon if stopped and len(out) > 1 else out[-1].canon if out else ""
+        wants = ("inc", "dec") if stopped else ("inc", "dec", "k", "p", "sl", "off")
+        stitch = before in wants and after not in _ORDERED and not after.endswith(">th")
+        if one.canon.endswith(">th") and stitch and one.end - one.start < 5:
+            figures = (float(one.canon[1:-3]),)
+            out.append(replace(one, canon=write_values(figures), figures=figures))
+            one = Lexeme("st", one.end, one.end)
+        out.append(one)
+    return out
+
+
+_ORDERED = frozenset(
+    {"row", "rnd", "needle", "st", "and", ",", "to", "x", "patt", "inch", "-", "--", "ridge", "(", "rib"}
+)
 
 
 def _numbers_in_words(stream: list[Lexeme], words: Vocabulary) -> list[Lexeme]:
@@ -316,7 +340,7 @@ def _inches(one: Lexeme, before: list[Lexeme], after: list[Lexeme]) -> Lexeme:
     follows = after[0].canon if after else "."
     prepositions = {"next", "each", "every", "front", "back", "same", "one", "st", "rib", "patt", "stst", "garter",
                     "moss", "k", "first", "all", "this", "these", "that", "row", "color", "following"}  # fmt: skip
-    if follows in prepositions or follows[:1] == "<":
+    if follows in prepositions or follows in COLORS or follows[:1] == "<":
         return one
     return Lexeme("inch", one.start, one.end)
 
