@@ -11,12 +11,13 @@ from typing import TYPE_CHECKING
 if TYPE_CHECKING:
     from lastlook.leaflet.canon import Lexeme
 
-NAMES = frozenset(
+_PRINTED = (
     "white black navy gold red blue green gray grey yellow pink brown natural maroon scarlet cream beige fawn orange "
     "lemon turquoise mauve lilac violet purple crimson royal emerald olive khaki copper silver oxford heather rust tan "
     "camel charcoal ivory rose wine cardinal peach coral aqua nile jade buff biscuit oatmeal saxe light dark pale "
-    "bright medium deep contrast contrasting main background ground mc cc maincolor color".split()
+    "bright medium deep contrast contrasting main background ground mc cc maincolor color"
 )
+NAMES = frozenset(_PRINTED.split())
 LEADS = frozenset({"with", "use", "in", "using"})
 STITCHES = frozenset({"k", "p", "sl"})
 CLOSES = frozenset({",", ";", ".", ")", "*", "(", "and"})
