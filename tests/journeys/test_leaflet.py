@@ -83,7 +83,7 @@ def test_rows_are_marked_and_kept(serve: Callable[..., Served], page: Page) -> N
     expect(page.locator(".lately li")).to_have_count(2)
     page.click("#back")
     expect(page.locator(".row-words span")).to_contain_text("Row 2 of")
-    page.get_by_role("link", name="Sleeve").click()
+    page.get_by_role("link", name="Sleeve", exact=True).click()
     expect(page.locator(".row-words span")).to_contain_text("Row 1 of")
     page.click("#done")
     expect(page.locator("h1")).to_have_text("Sleeve")

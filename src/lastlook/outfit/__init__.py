@@ -7,15 +7,17 @@ from lastlook.outfit.fits import fit_table
 from lastlook.outfit.garment.knitted import Knitted
 from lastlook.outfit.garment.level import Level, comparison
 from lastlook.outfit.garment.sewn import Sewn
-from lastlook.outfit.garment.ways import Comes, Way, ways_of
 from lastlook.outfit.garment.with_pieces import with_pieces
 from lastlook.outfit.garment.would_fit import WouldFit, would_fit
+from lastlook.outfit.hands.pace import Left, Pace, left, pace
+from lastlook.outfit.hands.ways import Comes, Way, ways_of
 from lastlook.outfit.lay_again import lay_again, needs_laying, with_lay
-from lastlook.outfit.outfit import Ease, Knitting, MadePiece, Manner, Outfit, Sewing
+from lastlook.outfit.outfit import Ease, Knitting, MadePiece, Manner, Outfit, Sewing, Sitting
 from lastlook.outfit.verdict import verdict, verdict_json
 from lastlook.outfit.written.change import change
 from lastlook.outfit.written.document import MAIN, Document, document, is_safe, pack, unpack
 from lastlook.outfit.written.read import UNREADABLE, read
+from lastlook.outfit.written.read_log import minutes_of
 
 __all__ = [
     "MAIN",
@@ -29,13 +31,16 @@ __all__ = [
     "Knitted",
     "Knitting",
     "LastLook",
+    "Left",
     "Level",
     "MadePiece",
     "Manner",
     "Outfit",
+    "Pace",
     "Part",
     "Sewing",
     "Sewn",
+    "Sitting",
     "Step",
     "Verdict",
     "Way",
@@ -48,7 +53,10 @@ __all__ = [
     "fit_table",
     "is_safe",
     "lay_again",
+    "left",
+    "minutes_of",
     "needs_laying",
+    "pace",
     "pack",
     "read",
     "unpack",

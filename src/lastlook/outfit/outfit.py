@@ -35,6 +35,18 @@ class Ease:
 
 
 @dataclass(frozen=True)
+class Sitting:
+    """Some rows of a piece, and the minutes that they took."""
+
+    piece: str
+    first: int
+    last: int
+    """The last row that was worked, the first with it."""
+    minutes: float
+    day: str = ""
+
+
+@dataclass(frozen=True)
 class Knitting:
     """One garment to be knitted from a leaflet."""
 
@@ -54,6 +66,8 @@ class Knitting:
     """How much wider than printed, in mm, at the 'upper-arm' or the 'bust'."""
     place: tuple[tuple[str, int], ...] = ()
     """Where the hands are: how many rows of each piece are done."""
+    log: tuple[Sitting, ...] = ()
+    """The sittings that were noted, in their order."""
 
     def rows_done(self, piece: str) -> int:
         """Return how many rows of a piece are done."""

@@ -28,7 +28,7 @@ from lastlook.sheet.schedule import Schedule, Task, schedule
 from lastlook.sheet.svg import page_svg, svg
 from lastlook.sheet.tiles import Pattern, tiles
 from lastlook.sheet.type import FONTS
-from lastlook.sheet.whole import Printed, gauge_words, manner_of, sheets_of
+from lastlook.sheet.whole import Printed, gauge_words, manner_of, pairs_of, sheets_of
 
 __all__ = [
     "FONTS",
@@ -72,6 +72,7 @@ __all__ = [
     "one_size",
     "page_svg",
     "pair",
+    "pairs_of",
     "pdf",
     "picture",
     "record",

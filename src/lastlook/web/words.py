@@ -6,7 +6,7 @@ import re
 from collections.abc import Callable
 
 from lastlook import outfit, sheet
-from lastlook.quantity import write_length
+from lastlook.quantity import Missing, write_length
 
 TOILE = re.compile(r"\b([Tt])oile")
 """What a mock-up is called in Britain; in the United States it is a muslin."""
@@ -52,3 +52,22 @@ def chance(value: float | None) -> str:
     if tenths >= 10:
         return "better than 9 chances in 10"
     return f"about {tenths} chance{'s' if tenths > 1 else ''} in 10"
+
+
+def hours(minutes: float) -> str:
+    """Return a span of time, no finer than it is known.
+
+    >>> hours(12), hours(75), hours(600)
+    ('about 10 minutes', 'about 1¼ hours', 'about 10 hours')
+    """
+    if minutes < 50:
+        near = max(5, 5 * round(minutes / 5))
+        return f"about {near} minutes"
+    quarters = round(minutes / 15) if minutes < 240 else 4 * round(minutes / 60)
+    whole, part = divmod(quarters, 4)
+    return f"about {whole or ''}{('', '¼', '½', '¾')[part]} hour{'' if quarters == 4 else 's'}"
+
+
+def is_missing(value: object) -> bool:
+    """Whether a value is not known."""
+    return isinstance(value, Missing)

@@ -9,12 +9,13 @@ from lastlook.finding import Finding
 from lastlook.knit.compose.alter import LONGER, WIDER
 from lastlook.outfit.outfit import Ease, Knitting, MadePiece, Manner, Sewing
 from lastlook.outfit.written.document import Document
+from lastlook.outfit.written.read_log import read_log
 from lastlook.outfit.written.read_toiles import read_toiles
 from lastlook.outfit.written.table import Table, count, grams, length_mm, one_of, strangers, unread
 from lastlook.quantity import Units, Unread, read_length
 from lastlook.quantity.length import read_number
 
-KNITTING = ("leaflet", "size", "yarn", "swatch", "ease", "longer", "wider", "readings", "corrections", "place")
+KNITTING = ("leaflet", "size", "yarn", "swatch", "ease", "longer", "wider", "readings", "corrections", "place", "log")
 SEWING = ("kind", "cloth", "eases", "fold", "options", "alterations", "toiles", "lay")
 MADE = ("garment", "piece", "rows", "rows_to_underarm", "cast_on", "stitches", "width", "length", "grams")
 FOLDS = ("none", "lengthwise", "both-selvedges-to-middle", "crosswise")
@@ -50,6 +51,7 @@ def _knitting(name: str, entry: Any, manner: Manner, folder: Document, findings:
         longer=_by_how_much(dict(entry.get("longer", {})), LONGER, f"{path}longer.", manner.units, findings),
         wider=_by_how_much(dict(entry.get("wider", {})), WIDER, f"{path}wider.", manner.units, findings),
         place=_place(entry.get("place", {}), path, findings),
+        log=read_log(entry.get("log", []), path, findings),
     )
 
 

@@ -72,6 +72,8 @@ def grams(facts: Table, key: str, path: str, findings: list[Finding]) -> float |
 def count(facts: Table, key: str, path: str, findings: list[Finding]) -> int | None:
     """Return a whole number from 0, None where none is given or it can't be read."""
     value = facts.get(key)
+    if isinstance(value, str) and value.isascii() and value.isdigit() and len(value) < 10:
+        value = int(value)
     if value is None or (isinstance(value, int) and not isinstance(value, bool) and value >= 0):
         return value
     findings.append(unread(path + key, f"“{value}” is no count.", "Write a whole number."))

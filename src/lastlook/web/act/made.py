@@ -1,4 +1,4 @@
-"""A piece that came off the needles: its real rows, stitches, size and weight become facts of the outfit."""
+"""What hands did: a piece that came off the needles with its real rows and weight, a sitting with its minutes."""
 
 from __future__ import annotations
 
@@ -7,9 +7,9 @@ from starlette.datastructures import FormData
 from starlette.requests import Request
 from starlette.responses import RedirectResponse, Response
 
-from lastlook.finding import Edit
+from lastlook.finding import Certainty, Edit, Finding
 from lastlook.finding.finding import Plain
-from lastlook.outfit import MadePiece
+from lastlook.outfit import MadePiece, minutes_of
 from lastlook.web.page import number_of, room_of
 
 SEE_OTHER = 303
@@ -25,6 +25,32 @@ async def off_the_needles(request: Request) -> Response:
     if piece and facts:
         await run_in_threadpool(_note, request, piece, facts)
     path = request.url.path.removesuffix("/made")
+    return RedirectResponse(str(request.url.replace(path=path, query="").include_query_params(piece=piece)), SEE_OTHER)
+
+
+async def sat(request: Request) -> Response:
+    """Note how long some rows took."""
+    async with request.form() as form:
+        piece, typed = str(form.get("piece") or "")[:LONGEST], str(form.get("minutes") or "")[:LONGEST]
+        rows = [str(form.get(key) or "") for key in ("first", "last")]
+    room, number = room_of(request), number_of(request)
+    garment, minutes = str(request.path_params["garment"]), minutes_of(typed)
+    if minutes is None:
+        room.slips[number] = Finding(
+            "fact-unread",
+            Certainty.PROVEN,
+            f"“{typed}” is no span of time.",
+            "Nothing was noted.",
+            "Write it like 40 min or 1 h 20 min.",
+        )
+    elif all(text.isascii() and text.isdigit() and len(text) < 6 for text in rows):
+        first, last = (int(text) for text in rows)
+        facts = (("piece", piece), ("first", first), ("last", last), ("minutes", typed), ("day", room.clock()[:10]))
+        said = f"{piece}: rows {first} to {last} took {typed}."
+        unread = await run_in_threadpool(room.change, number, [Edit(f"knitting.{garment}.log.+", facts)], said)
+        if unread:
+            room.slips[number] = unread
+    path = request.url.path.removesuffix("/sitting")
     return RedirectResponse(str(request.url.replace(path=path, query="").include_query_params(piece=piece)), SEE_OTHER)
 
 

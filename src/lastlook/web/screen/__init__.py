@@ -5,7 +5,9 @@ from collections.abc import Awaitable, Callable
 from starlette.requests import Request
 from starlette.responses import Response
 
-from lastlook.web.screen import add, last_look, lay, leaflet, needle, outfit, paper, sheets, stock, toile, wearer
+from lastlook.web.screen import add, last_look, outfit, sheets, stock, wearer
+from lastlook.web.screen.knitting import leaflet, needle
+from lastlook.web.screen.sewing import lay, paper, toile
 
 Act = Callable[[Request], Response | Awaitable[Response]]
 Screen = Callable[[Request], Response]
