@@ -38,7 +38,8 @@ class Outcome:
         told = sum(
             0.3 if one.blind else 1.0 for hands in self.pieces.values() for one in hands.troubles if not one.follows
         )
-        follows = sum(0.01 for hands in self.pieces.values() for one in hands.troubles if one.follows)
+        differ = sum(0.02 for hands in self.pieces.values() for one in hands.counts if one.stated != one.worked)
+        follows = differ + sum(0.01 for hands in self.pieces.values() for one in hands.troubles if one.follows)
         eased = sum(0.5 for seam in self.seams if seam.meets is Meets.BY_EASING and seam.mate.unit is Unit.ROWS)
         return told + follows + eased + sum(1.0 for seam in self.seams if seam.meets is Meets.NO)
 

@@ -13,10 +13,10 @@ from lastlook.knit.correct import Corrected, corrected
 from lastlook.knit.mend import Mended, mends
 from lastlook.knit.needle import Trouble
 from lastlook.knit.prove import finished, leans
-from lastlook.knit.reading import ADDS_UP, DOES_NOT, NEEDS_ANSWER, NOT_KNOWN, LeafletReading, SizeReading
+from lastlook.knit.reading import LeafletReading, SizeReading
+from lastlook.knit.verdict import in_doubt, is_hidden, verdict
 from lastlook.leaflet import Leaflet
 from lastlook.leaflet import instruction as say
-from lastlook.piece import Meets, Seam
 from lastlook.quantity import Gauge
 
 Tried = tuple[dict[Trouble, tell.Attempt], dict[str, tell.Attempt], Mended | None]
@@ -46,7 +46,7 @@ def read(
     findings += tell.of_whole(leaflet, unread, outcomes)
     findings += tell.of_curls(leaflet, outcomes) + tell.of_steps(leaflet, outcomes)
     shown = {
-        name: _size(name, outcomes[n], reader.gauge, decided, _inside(made, unread, outcomes[n]))
+        name: _size(name, outcomes[n], reader.gauge, _verdict(leaflet, made, unread, outcomes[n], decided))
         for n, name in enumerate(names)
         if size in (None, name)
     }
@@ -80,7 +80,7 @@ def _told(reader: Reader, outcomes: list[Outcome], asked: tuple[str, ...], tried
     troubles += [(name, one) for name, made in of for one in leans(made.pieces)]
     findings = tell.of_troubles(troubles, names, reader.leaflet.source, attempts)
     spans = {hands.name: hands.span for hands in outcomes[0].pieces.values()} if outcomes else {}
-    walked = {name: tuple(seam for seam in made.seams if not _blind(made, seam)) for name, made in of}
+    walked = {name: tuple(seam for seam in made.seams if not in_doubt(made, seam)) for name, made in of}
     findings += tell.of_seams(walked, _worn(spans), seam_attempts)
     return tell.once(findings, mended)
 
@@ -107,46 +107,13 @@ def _unread(leaflet: Leaflet, made: Plan, outcomes: list[Outcome]) -> list[Span]
     return out
 
 
-def _inside(made: Plan, unread: list[Span], outcome: Outcome) -> bool:
-    """Whether something that was not understood may hide stitches: no printed count after it bears the piece out."""
-    missing = set(unread)
-    for task in made.tasks:
-        spans = [step.span for step in task.steps if step.span in missing]
-        hands = outcome.pieces.get(task.name.lower())
-        if not spans or hands is None:
-            if spans:
-                return True
-            continue
-        proven = max((one.span.start for one in hands.counts if one.stated == one.worked), default=-1)
-        ended = max((step.span.start for step in task.steps if isinstance(step, say.Finish | say.Hold)), default=-1)
-        if any(span.start > proven and not -1 < ended < span.start for span in spans):
-            return True
-    return False
+def _verdict(leaflet: Leaflet, made: Plan, unread: list[Span], outcome: Outcome, decided: list[Choice]) -> str:
+    return verdict(outcome, decided, is_hidden(made, unread, outcome, leaflet.source))
 
 
-def _size(name: str, outcome: Outcome, gauge: Gauge | None, decided: list[Choice], unread: bool) -> SizeReading:
+def _size(name: str, outcome: Outcome, gauge: Gauge | None, told: str) -> SizeReading:
     pieces = tuple(piece for hands in outcome.pieces.values() for piece in finished(hands, gauge))
-    troubles = [one for hands in outcome.pieces.values() for one in hands.troubles]
-    troubles += leans(outcome.pieces)
-    apart = [seam for seam in outcome.seams if seam.meets is Meets.NO]
-    wrong = any(not one.blind for one in troubles) or any(not _blind(outcome, seam) for seam in apart)
-    doubted = bool(troubles or apart)
-    if wrong:
-        verdict = DOES_NOT
-    elif any(one.asked for one in decided):
-        verdict = NEEDS_ANSWER
-    elif not pieces or unread or doubted:
-        verdict = NOT_KNOWN
-    else:
-        verdict = ADDS_UP
-    return SizeReading(name, verdict, pieces, outcome.seams)
-
-
-def _blind(outcome: Outcome, seam: Seam) -> bool:
-    """Whether words of one of the two pieces were not understood."""
-    names = {seam.mate.a.piece.lower(), seam.mate.b.piece.lower(), seam.mate.b.piece.lower().split()[-1]}
-    names |= {"back", "front", "left front", "right front", "sleeve"} if "body" in names else set()
-    return any(hands.blind for name, hands in outcome.pieces.items() if name in names)
+    return SizeReading(name, told, pieces, outcome.seams)
 
 
 def _unknown_size(size: str | None, names: tuple[str, ...]) -> list[Finding]:

@@ -76,7 +76,7 @@ def _later(hands: Hands, step: RowOf, run: Run) -> None:
 
 
 def _check(hands: Hands, span: Span, used: int, there: int) -> None:
-    if used != there:
+    if used != there and there:
         hands.trouble("row-short" if used < there else "row-long", span, used, there, "crochet")
     hands.counts.append(Count(span, used, there, hands.live.number, "uses"))
 

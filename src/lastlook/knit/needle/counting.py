@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from lastlook.finding import Span
+from lastlook.knit.needle.sight import regain
 from lastlook.knit.needle.state import Count, Hands
 from lastlook.leaflet import instruction as say
 from lastlook.leaflet.instruction import Step
@@ -12,12 +13,26 @@ def compare(hands: Hands, span: Span, stated: int, worked: int, what: str = "") 
     """Put a printed count beside the worked one; a difference is told once."""
     hands.counts.append(Count(span, stated, worked, hands.live.number, what))
     if stated == worked:
+        regain(hands, stated)
         return True
     difference = worked - stated
     if difference not in hands.off_by:
         hands.trouble("count-short" if difference < 0 else "count-over", span, worked, stated, what)
         hands.off_by.add(difference)
     return False
+
+
+def go_on_with(hands: Hands, stated: int) -> None:
+    """After words that were not understood the printed count says where the piece stands."""
+    live = hands.live
+    if not hands.blind or len(hands.lives) != 1 or live.ended != "open" or live.behind or not stated:
+        return
+    hands.hidden = True
+    live.n = stated
+    if live.rows:
+        last = live.rows[-1]
+        last.used, last.gives, last.after = last.before, stated, stated
+    hands.off_by.clear()
 
 
 def printed(hands: Hands, step: Step) -> None:
@@ -43,7 +58,8 @@ def printed(hands: Hands, step: Step) -> None:
     if step.of == "" and stated != hands.live.n and hands.held and stated == _all(hands):
         compare(hands, step.span, stated, stated, step.of)
         return
-    compare(hands, step.span, stated, hands.live.n, step.of)
+    if not compare(hands, step.span, stated, hands.live.n, step.of) and step.of == "":
+        go_on_with(hands, stated)
 
 
 def _all(hands: Hands) -> int:

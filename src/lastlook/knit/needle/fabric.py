@@ -10,6 +10,7 @@ from lastlook.knit.needle.live import Event
 from lastlook.knit.needle.parts.divide import merge
 from lastlook.knit.needle.parts.edge import edges
 from lastlook.knit.needle.parts.twin import find_piece, landmark
+from lastlook.knit.needle.sight import lose
 from lastlook.knit.needle.solve import solve
 from lastlook.knit.needle.state import Hands, Recent
 from lastlook.leaflet import instruction as say
@@ -115,7 +116,7 @@ def check_on(hands: Hands, figure: say.Figure, span: Span) -> None:
     """Compare 'work on 50 sts' with what there is."""
     if hands.live.behind and hands.at(figure) != hands.live.n:
         # A part between two turns is worked by itself, as a thumb is: what it leaves behind is not followed here.
-        hands.blind = True
+        lose(hands, span)
     if hands.at(figure) > 2:
         compare(hands, span, hands.at(figure), hands.live.n, "on")
 

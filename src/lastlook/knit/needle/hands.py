@@ -9,7 +9,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, field
 
 from lastlook.finding import Span
-from lastlook.knit.needle import counting, fabric, rows, shaping
+from lastlook.knit.needle import counting, fabric, rows, shaping, sight
 from lastlook.knit.needle.border import border_row
 from lastlook.knit.needle.chooser import Chooser
 from lastlook.knit.needle.live import Live
@@ -45,8 +45,10 @@ def work_piece(task: Task, world: World, chooser: Chooser) -> Hands:
     edge.place_edges(hands)
     steps = rows.in_order(task.steps)
     after = _following(steps)
+    clouds = sight.clouded(steps, world.words)
     spot = 0
     while spot < len(steps):
+        hands.clouded = clouds[spot]
         taken = _parallel(hands, steps, spot)
         if taken == 0:
             do(hands, steps[spot], after[spot])
@@ -93,7 +95,7 @@ def do(hands: Hands, step: Step, after: Step | None = None) -> None:
     """Carry out one step on every group that is being worked."""
     hands.following = after
     if isinstance(step, say.Unread):
-        hands.blind = True
+        sight.lose(hands, step.span)
     if isinstance(step, say.RowOf):
         (border_row if hands.crochet else rows.row)(hands, step)
         return
@@ -117,6 +119,8 @@ def do(hands: Hands, step: Step, after: Step | None = None) -> None:
 
 def _nothing(hands: Hands, step: Step) -> None:
     hands.done(step)
+    if isinstance(step, say.Nothing) and step.why in sight.PROSE:
+        sight.doubt(hands, step.span)
 
 
 def _section(hands: Hands, step: Step) -> None:

@@ -8,6 +8,7 @@ from lastlook.finding import Span
 from lastlook.knit.needle.fabric import ASSUMED_ROWS_PER_MM, fabric_row, plain, rows_to
 from lastlook.knit.needle.live import Event
 from lastlook.knit.needle.parts.edge import check_edge, edges
+from lastlook.knit.needle.sight import regain
 from lastlook.knit.needle.state import Count, Hands
 from lastlook.leaflet import instruction as say
 from lastlook.leaflet.instruction import Cadence, Shape, Step
@@ -234,7 +235,9 @@ def _judge(hands: Hands, plans: list[Plan]) -> None:
     for plan in plans:
         if plan.until is not None:
             hands.counts.append(Count(plan.step.span, plan.until, hands.live.n, hands.live.number, "until"))
-            if hands.live.n != plan.until:
+            if hands.live.n == plan.until:
+                regain(hands, plan.until)
+            else:
                 hands.trouble("goal-unreachable", plan.step.span, hands.live.n, plan.until)
                 hands.off_by.add(hands.live.n - plan.until)
 

@@ -112,7 +112,8 @@ def _times(group: Group, size: int, more: int) -> int:
     return min(times, 5000)
 
 
-def _reaches(item: Item) -> bool:
+def is_filling(item: Item) -> bool:
+    """Whether an item uses as many stitches as there are."""
     return (isinstance(item, Work) and bool(item.reach)) or (isinstance(item, Group) and item.times is None)
 
 
@@ -120,7 +121,7 @@ def _after(run: Run, spot: int, size: int, more: int) -> int:
     """Return the fixed uses of what follows an item, up to the next that fills up."""
     rest = []
     for item in run[spot + 1 :]:
-        if _reaches(item) or isinstance(item, Turn):
+        if is_filling(item) or isinstance(item, Turn):
             break
         rest.append(item)
     return fixed_uses(tuple(rest), size, more)

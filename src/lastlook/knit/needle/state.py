@@ -11,6 +11,8 @@ from lastlook.knit.needle.trouble import Trouble
 from lastlook.leaflet.instruction import Cadence, Figure, Item, RowOf, Run, Step
 
 NOWHERE = Span(0, 0)
+LONG = frozenset({"length-too-short", "buttonholes-do-not-fit"})
+"""Troubles of length, which words not understood may explain even where every count is borne out."""
 
 
 @dataclass(frozen=True)
@@ -109,8 +111,17 @@ class Hands:
     shown: int = 0
     """Stitches of the row that is being shown after the piece has ended."""
     was_round: bool = False
-    blind: bool = False
-    """Whether words of this piece, or of one it is worked as, were not understood so far."""
+    dark: list[Span] = field(default_factory=list)
+    """Words not understood, of this piece or of one it is worked as, that may hide stitches: no count after them
+    bears the piece out yet."""
+    dim: list[Span] = field(default_factory=list)
+    """Words taken for prose that speak of stitches: where a count differs after them, it may come from them."""
+    clouded: bool = False
+    """Whether words of the sentence that is being worked were not understood."""
+    hidden: bool = False
+    """Whether a count had to be taken from the print, since words before it were not understood."""
+    unread: bool = False
+    """Whether words that may move stitches or rows were not understood at all."""
     picked_up: int = 0
     """Stitches that a piece began with by picking up."""
     claimed: tuple[Span, int] | None = None
@@ -120,6 +131,11 @@ class Hands:
     needle_parts: list[int] = field(default_factory=list)
     parts_shaped: bool = False
     """Whether the piece was shaped after its pattern began, so that its rows no longer fit as printed."""
+
+    @property
+    def blind(self) -> bool:
+        """Whether the count may be another one for words that were not understood."""
+        return self.clouded or bool(self.dark or self.dim)
 
     def at(self, value: Figure | None, default: int = 1) -> int:
         """Return a figure in this size as a count."""
@@ -135,7 +151,8 @@ class Hands:
         """Remember what does not add up; what only follows from an earlier trouble is marked so."""
         follows = any(not one.follows for one in self.troubles)
         row = self.live.number if self.live else None
-        self.troubles.append(Trouble(kind, span, self.name, row, worked, stated, words, self.blind, follows))
+        blind = self.blind or (self.unread and kind in LONG)
+        self.troubles.append(Trouble(kind, span, self.name, row, worked, stated, words, blind, follows))
 
     def choose(self, what: str, span: Span, options: tuple[tuple[str, int], ...], matters: str = "counts") -> int:
         """Ask which of several meanings is taken; the key is the piece and the phrase."""

@@ -45,7 +45,7 @@ def leans(pieces: Mapping[str, Hands]) -> list[Trouble]:
         if first.slant == second.slant:
             continue
         odd = first if usual[first.slant] < usual[second.slant] else second
-        blind = any(hands.blind for hands in pieces.values() if hands.name in (first.piece, second.piece))
+        blind = any(hands.unread for hands in pieces.values() if hands.name in (first.piece, second.piece))
         words = f"{odd.edge}|{odd.lean}"
         out.setdefault(odd.span, Trouble("lean-not-mirrored", odd.span, odd.piece, None, 0, 0, words, blind))
     return list(out.values())

@@ -49,7 +49,9 @@ def _state(hands: Hands, source: Hands) -> None:
     hands.book, hands.recent = dict(source.book), list(source.recent)
     hands.cadences = dict(source.cadences)
     hands.lengths_unknown = source.lengths_unknown
-    hands.blind = hands.blind or source.blind
+    hands.dark += [span for span in source.dark if span not in hands.dark]
+    hands.unread = hands.unread or source.unread
+    hands.hidden = hands.hidden or source.hidden
     hands.parts_shaped = source.parts_shaped
     hands.live.rounds = source.parts[0].rounds
 
@@ -175,7 +177,7 @@ def _mirrored_piece(hands: Hands, source: Hands, span: Span) -> None:
         hands.armhole_row = source.armhole_row
     mirror_rows(hands, main, twin, span)
     hands.ended = source.ended
-    twin.ended = main.ended
+    twin.ended, twin.n = main.ended, main.n
     hands.kept = dict(source.kept)
     for one in source.parts[1:]:
         other = Live(

@@ -11,6 +11,7 @@ from lastlook.knit.needle.parts.copying import rows_of
 from lastlook.knit.needle.parts.divide import part
 from lastlook.knit.needle.rows.ahead import keep_marks, marks_ahead, more_of, round_by_needle, short_row
 from lastlook.knit.needle.rows.proof import judge
+from lastlook.knit.needle.sight import regain
 from lastlook.knit.needle.solve import solve
 from lastlook.knit.needle.state import Count, Hands, Recent
 from lastlook.leaflet import instruction as say
@@ -159,7 +160,9 @@ def _until(hands: Hands, step: say.RepeatRows, cycle: list[Recent]) -> None:
         for _ in range(rows):
             fabric_row(hands, (), step.span)
     hands.counts.append(Count(step.span, goal, live.n, live.number, "until"))
-    if live.n != goal:
+    if live.n == goal:
+        regain(hands, goal)
+    else:
         hands.trouble("goal-unreachable", step.span, live.n, goal)
         hands.off_by.add(live.n - goal)
 

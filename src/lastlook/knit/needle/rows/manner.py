@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from lastlook.knit.needle.fabric import fabric_row
 from lastlook.knit.needle.rows.ahead import short_row
+from lastlook.knit.needle.sight import lose, regain
 from lastlook.knit.needle.solve import fixed_uses, solve
 from lastlook.knit.needle.state import Count, Hands
 from lastlook.leaflet import Figure
@@ -18,7 +19,7 @@ def progress(hands: Hands, step: Step) -> None:
     if not isinstance(step, say.Progress) or not hands.parts or not hands.recent:
         return
     if step.change > 0 and step.goal.until_what != "all":
-        hands.blind = True
+        lose(hands, step.span)
         return
     hands.done(step)
     if step.goal.until_what == "all":
@@ -54,7 +55,9 @@ def progress(hands: Hands, step: Step) -> None:
         )
         every_other = every_other or step.every is not None
     hands.counts.append(Count(step.span, goal, live.n, live.number, "until"))
-    if live.n != goal:
+    if live.n == goal:
+        regain(hands, goal)
+    else:
         hands.trouble("goal-unreachable", step.span, live.n, goal)
         hands.off_by.add(live.n - goal)
 

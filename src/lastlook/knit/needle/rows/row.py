@@ -19,7 +19,8 @@ from lastlook.knit.needle.rows.ahead import (
     short_row,
 )
 from lastlook.knit.needle.rows.proof import judge, show
-from lastlook.knit.needle.solve import Solved, fixed_uses, solve
+from lastlook.knit.needle.sight import lose, regain
+from lastlook.knit.needle.solve import Solved, fixed_uses, is_filling, solve
 from lastlook.knit.needle.state import Hands, Recent
 from lastlook.leaflet import instruction as say
 from lastlook.leaflet.instruction import Group, RowOf, Run, Taken, Work
@@ -86,7 +87,13 @@ def _starts(hands: Hands, step: RowOf) -> bool:
         hands.begin(0)
         hands.cast_on = 0
         return True
-    return False
+    uses = fixed_uses(step.run, hands.world.size)
+    if step.label is None or uses <= 0 or any(is_filling(item) for item in step.run):
+        return False
+    # No cast-on is told: the row itself says how many stitches there are, and no more is known of them.
+    hands.begin(uses)
+    hands.dim.append(step.span)
+    return True
 
 
 def _turn_to(hands: Hands, step: RowOf) -> None:
@@ -166,12 +173,14 @@ def close(hands: Hands) -> None:
         return
     live = hands.live
     solved = solve(run, live.n - live.behind, hands.world.size, live.start_edge())
-    if live.rounds and step.label is None and solved.used == solved.gives:
+    if step.label is None and solved.used == solved.gives and (live.rounds or solved.used * 2 < live.n):
         hands.done(step)
         return
     if solved.used * 2 >= live.n > 0 or step.label is not None:
         commit(hands, step, run, solved)
         hands.done(step)
+        return
+    lose(hands, step.span)
 
 
 def commit(hands: Hands, step: RowOf, run: Run, solved: Solved) -> None:
@@ -184,6 +193,8 @@ def commit(hands: Hands, step: RowOf, run: Run, solved: Solved) -> None:
         part(hands, solved, step.span)
     else:
         judge(hands, step, solved)
+        if solved.left == 0 and not solved.reached:
+            regain(hands, solved.used)
         used = min(solved.used, live.n)
         before = live.n
         hands.add(used, solved.gives, tuple(solved.events), step.span, words=hands.words_of(step.span))
