@@ -24,12 +24,14 @@ SCREENS = [
     "/needles/pullover",
     "/add",
 ]
+BESIDE = ["/design"]
+"""Screens that another leads to."""
 NEVER = ("worked piece", "finding", " mate ", "invalid", "error", "oops", "please")
 """Words that stay in the code."""
 
 
 @pytest.mark.parametrize("width", [1280, 390])
-@pytest.mark.parametrize("path", SCREENS)
+@pytest.mark.parametrize("path", SCREENS + BESIDE)
 def test_a_screen_has_no_barrier(serve: Callable[..., Served], page: Page, path: str, width: int) -> None:
     served = serve(harbour())
     page.set_viewport_size({"width": width, "height": 844})

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from lastlook import knit, outfit, sheet
 from lastlook.paper import PaperPiece
-from lastlook.quantity import Missing
+from lastlook.quantity import Gauge, Missing
 
 KNITTED_TIMES = 0.14
 PAPER_TIMES = 0.11
@@ -15,10 +15,15 @@ TABLE_MM = 150.0
 
 def knitted(one: outfit.Knitted, manner: sheet.Manner) -> list[tuple[str, str]]:
     """Return each worked piece with its drawing; those that no gauge gives a shape are left out."""
-    gauge, out = one.working_gauge, []
+    return worked(one.pieces, one.working_gauge, manner)
+
+
+def worked(pieces: tuple[knit.WorkedPiece, ...], gauge: Gauge | None, manner: sheet.Manner) -> list[tuple[str, str]]:
+    """Return pieces with their drawings at a gauge."""
+    out: list[tuple[str, str]] = []
     if gauge is None or isinstance(gauge.rows, Missing):
         return []
-    for piece in one.pieces:
+    for piece in pieces:
         shape = knit.outline(piece, gauge)
         if shape is not None:
             drawing = sheet.draw_knitted(sheet.Knitted(piece, shape, gauge), KNITTED_TIMES, manner)

@@ -1,6 +1,6 @@
 """What is done on the screens, as against what is shown on them."""
 
-from lastlook.web.act.begin import add_leaflet, add_sewing, add_stock, begin
+from lastlook.web.act.begin import add_leaflet, add_sewing, add_stock, begin, plain
 from lastlook.web.act.changes import change, redo, undo
 from lastlook.web.act.made import off_the_needles, sat
 from lastlook.web.act.mailing import mail, receive
@@ -17,6 +17,7 @@ __all__ = [
     "lay_on",
     "mail",
     "off_the_needles",
+    "plain",
     "put_on",
     "receive",
     "redo",

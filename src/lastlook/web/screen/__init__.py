@@ -6,7 +6,7 @@ from starlette.requests import Request
 from starlette.responses import Response
 
 from lastlook.web.screen import add, last_look, outfit, sheets, stock, wearer
-from lastlook.web.screen.knitting import leaflet, needle
+from lastlook.web.screen.knitting import design, leaflet, needle
 from lastlook.web.screen.sewing import lay, paper, toile
 
 Act = Callable[[Request], Response | Awaitable[Response]]
@@ -25,6 +25,7 @@ SCREENS: tuple[tuple[str, Screen], ...] = (
     ("/needles/{garment}", needle.show),
     ("/toile/{garment}", toile.show),
     ("/add", add.show),
+    ("/design", design.show),
     ("/last-look", last_look.show),
 )
 
@@ -34,6 +35,7 @@ ACTS: tuple[tuple[str, Act], ...] = (
     ("/table/{garment}/search", lay.search),
     ("/table/{garment}/choose", lay.choose),
     ("/table/{garment}/stop", lay.stop),
+    ("/design", design.keep),
 )
 
 __all__ = ["ACTS", "SCREENS", "Act", "Screen"]
