@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from lastlook.finding import Span
 
 PIECE = (
-    r"(?:(?:left|right|upper|lower|under|center|centre|inner|outer|main|first|second|front|back|body|sleeve|neck|half|arm|button|buttonhole|pocket|crochet|knitted|ribbed|top) )*"
+    r"(?:(?:left|right|left[- ]hand|right[- ]hand|upper|lower|under|center|centre|inner|outer|main|first|second|front|back|body|sleeve|neck|half|arm|button|buttonhole|pocket|crochet|knitted|ribbed|top) )*"
     r"(?:backs?|fronts?|sleeves?|collars?|yokes?|hoods?|pockets?|linings?|pocket (?:linings?|tops?|flaps?)|tops|belts?|neck ?bands?|bands?|borders?|arm(?:hole)? ?bands?|cuffs?|edgings?|"
     r"socks?|stockings?|mittens?|mitts?|gloves?|thumbs?|hats?|caps?|bonnets?|berets?|scar(?:f|ves)|shawls?|bootees?|booties|bootee|slippers?|soles?|insteps?|skirts?|panties|pants|leggings?|legs?|"
     r"vest|sweater|cardigan|jacket|pullover|jumper|coat|dress|blouse|helmet|muffler|wristlets?|blanket|afghan|straps?|gussets?|facings?|crown|brim|ribbing|waistband|peplum|dickey|tie|bow|ties|square|strip|panel|body|stole|cape|turtleneck|polo collar|front bands?|shoulder straps?|toes?|heels?|flap|doll|purse|bag|potholder|face ?cloth|wash ?cloth|edge|insertion|lace)"
@@ -31,8 +31,12 @@ META = {
 CROCHET = r"crochet(?:ed)? (?:border|edging|edge|trim|trimming|finish)|edging|border in crochet"
 _RUN_IN = re.compile(
     r"^[ \t]*(?P<h>(?:[A-Z0-9][A-Z0-9'’&/,. ()-]{2,48}?|[A-Z][A-Za-z'’&/ -]{1,38}?)(?:\s*\((?:[^()\n]{1,30})\))?)\s*"
-    r"(?P<sep>:\s*[-—–]*|\.?\s?(?:--+|—|–)|\.-|\s-\s|\.\s)(?=\s*\S)",
+    r"(?P<sep>:\s*[-—–]*|\.?\s?(?:--+|—|–)|\.-|\s-\s|\s?(?:…|\.\.\.)|(?<=[A-Z])-(?=[A-Z][a-z])|\.\s)(?=\s*\S)",
 )
+_WITHIN = re.compile(
+    r"(?<=[.;:)])\s+(?P<h>[A-Z][A-Za-z'’ ]{1,38}?)(?P<sep>\.?\s?(?:--+|—|–)|[.:]\s?-+(?=\s?[A-Za-z])|:\s)(?=\s*\S)"
+)
+"""Heads further on in a line, as newspapers print them: '… 34 in. Materials.—Five ounces. Back.—Cast on 82 sts.'"""
 _ROWISH = re.compile(r"\b(?:row|rows|rnd|rnds|round|rounds|needle|st|sts|dec|inc|next|repeat|rep)\b", re.I)
 
 
@@ -53,10 +57,9 @@ def heads(text: str) -> list[Head]:
     offset, blank = 0, True
     for line in text.splitlines(keepends=True):
         hit = _head(line, blank)
-        if hit is not None:
-            start, stop, name, kind = hit
+        for start, stop, name, kind in ([hit] if hit else []) + _heads_within(line, hit[1] if hit else 0):
             found.append((offset + start, offset + stop, name, kind))
-        blank = not line.strip()
+        blank = not line.strip() or line.rstrip().endswith((".", ":"))
         offset += len(line)
     out = [Head("", "title", Span(0, 0), Span(0, found[0][0] if found else len(text)))]
     for number, (start, stop, name, kind) in enumerate(found):
@@ -107,6 +110,18 @@ def _head(line: str, blank: bool) -> tuple[int, int, str, str] | None:
     return match.start("h"), match.end("sep"), name, kind
 
 
+def _heads_within(line: str, since: int) -> list[tuple[int, int, str, str]]:
+    """Return the heads that stand within a line, after its first words; only those that cannot be anything else."""
+    out = []
+    for match in _WITHIN.finditer(line, max(0, since - 1)):
+        name = match["h"].strip()
+        kind = kind_of(name)
+        sure = kind in ("piece", "finishing", "gauge", "materials", "legend", "sizes")
+        if sure and (not match["sep"].startswith(":") or "-" in match["sep"] or _is_capitals(name)):
+            out.append((match.start("h"), match.end("sep"), name, kind))
+    return out
+
+
 def _is_capitals(name: str) -> bool:
     letters = re.sub(r"\(.*?\)", "", name)
     words = re.findall(r"[A-Za-z]+", letters)
@@ -118,6 +133,9 @@ def kind_of(name: str) -> str:
     low = re.sub(r"\(.*?\)", "", name.lower()).strip(" .:-—–")
     low = re.sub(r"^(?:the|a) ", "", low)
     low = re.sub(r"\s+", " ", low)
+    garment, _, part = low.rpartition(": ")
+    if garment and kind_of(part) == "piece":
+        return "piece"
     for kind, pattern in META.items():
         if re.fullmatch(pattern, low):
             return kind
