@@ -18,7 +18,10 @@ from lastlook.leaflet.vocabulary import Vocabulary, vocabulary
 from lastlook.quantity import Origin, gauge_of
 
 MET = frozenset({"sizes", "materials", "gauge", "legend", "title", "note", "other"})
-CAST_ON = re.compile(r"\b(?:cast|set)(?:ing)?\s+(?:on|up)\b|\bpick(?:ed)? up and k", re.I)
+CAST_ON = re.compile(
+    r"\b(?:cast|set)(?:ing)?\s+(?:on|up)\b|\bpick(?:ed)? up and k|\b(?:cast|knit|set)\s+(?:loosely\s+)?(?:on\s+)?[\w-]+(?:\s+[\w-]+)?\s+(?:sts?\b\.?|stitches)\s+(?:loosely\s+)?on(?:to)?\b",
+    re.I,
+)
 
 
 def read(text: str, *, corrections: dict[str, str] | None = None) -> Leaflet:

@@ -103,10 +103,18 @@ def size_list(stream: list[Lexeme], sizes: int) -> list[Lexeme]:
             out.append(joined)
             continue
         if not one.figures:
-            out.append(one)
-            spot += 1
+            omitted = _omitted(stream, spot, sizes) if one.canon == "--" else None
+            if omitted:
+                values, spot = omitted
+                figures = tuple(values)
+                out.append(replace(one, canon=write_values(values), end=stream[spot - 1].end, figures=figures))
+            else:
+                out.append(one)
+                spot += 1
             continue
         values, stop = _bracket(stream, spot)
+        if len(values) == 1 and sizes > 1:
+            values, stop = _after_comma(stream, spot, sizes)
         if len(values) > 1 and sizes > len(values):
             values, stop = _second_group(stream, stop, values, sizes)
         if len(values) > 1 and _is_list(values, sizes, stream, stop):
@@ -164,6 +172,34 @@ def _bracket(stream: list[Lexeme], spot: int) -> tuple[list[float], int]:
             return values[:1], spot + 1
         at += 1
     return values[:1], spot + 1
+
+
+def _after_comma(stream: list[Lexeme], spot: int, sizes: int) -> tuple[list[float], int]:
+    """Return the values of `6, (6-7-8-9)`, where a comma slipped in before a bracket that has a value for each further size."""
+    one = stream[spot]
+    if spot + 2 < len(stream) and stream[spot + 1].canon == "," and stream[spot + 2].canon in OPEN:
+        values, stop = _bracket([one, *stream[spot + 2 : spot + 3 + 4 * sizes]], 0)
+        if len(values) == sizes:
+            return values, spot + 1 + stop
+    return [one.figures[0]], spot + 1
+
+
+def _omitted(stream: list[Lexeme], spot: int, sizes: int) -> tuple[list[float], int] | None:
+    """Return the values of `— (— - — - 2-3)`: a dash stands for none in that size."""
+    if spot + 1 >= len(stream) or stream[spot + 1].canon not in OPEN or sizes < 2:
+        return None
+    values = [0.0]
+    for at in range(spot + 2, min(len(stream), spot + 3 + 4 * sizes)):
+        one = stream[at]
+        if one.canon == "--":
+            values.append(0.0)
+        elif one.figures and len(one.figures) == 1:
+            values.append(one.figures[0])
+        elif one.canon in CLOSE:
+            return (values, at + 1) if len(values) == sizes else None
+        elif one.canon not in BETWEEN:
+            return None
+    return None
 
 
 def _second_group(stream: list[Lexeme], stop: int, values: list[float], sizes: int) -> tuple[list[float], int]:

@@ -9,7 +9,8 @@ from lastlook.leaflet.canon import Canon
 from lastlook.leaflet.instruction import Finish, Nothing, Step, Unread
 from lastlook.leaflet.parse.counts import printed
 from lastlook.leaflet.parse.cursor import Cursor
-from lastlook.leaflet.parse.offs import holding, offs
+from lastlook.leaflet.parse.holding import holding
+from lastlook.leaflet.parse.offs import offs
 from lastlook.leaflet.parse.pieces import pieces
 from lastlook.leaflet.parse.prose import nothing, sentence, style
 from lastlook.leaflet.parse.rows import labelled, progress, repeats

@@ -16,6 +16,8 @@ THING = (
     r"pullover|blouse|skirt|bonnet|bootee|cover|rug|square|lace|edging|knitting|tube|hood|insertion|robe|sacque|"
     r"hand|crown|yoke|thumb|border|sock|fronts|this|entire piece|neckband|seam|hem|st|cap|side seam|patt|center)"
 )
+ANYTHING = r"(?!there |you |st |it is )[a-z]++(?: [a-z]++){0,5}?"
+"""Whatever may be measured: what is said of it follows."""
 ABOUT = r"(?:about |approx |not quite |almost |nearly |full |fully |good )?"
 OTHER = r"(?:back|front|left front|right front|<1>th (?:front|side|sleeve|piece)|alt (?:front|side|sleeve|piece)|left|right|sleeve|that of back|other|back armhole|back shoulder|on back|of back|left side|right side|piece)"
 PLACES = r"(?:underarm|armhole(?: shape)?|shoulder(?: shape)?|neck(?: shape)?|raglan(?: shape)?|beg of armhole|bo|markers?|beg of raglan|(?:start of )?shape|sleeve|waist(?:line)?|top|rib|cuff|beg)"
@@ -34,8 +36,18 @@ def _place(text: str, subject: str) -> str:
             return place
     if text.strip() and not text.startswith("meas on"):
         return "beg"
-    return {"armhole": "armhole", "raglan": "armhole", "rib": "here", "foot": "heel", "cap": "armhole",
-            "border": "here", "band": "beg"}.get(subject, "beg")  # fmt: skip
+    subject = " ".join(subject.split()[:3])
+    for word in re.findall(r"[a-z]+", subject):
+        if word in OWN_START:
+            return OWN_START[word]
+    return "beg"
+
+
+OWN_START = {
+    "armhole": "armhole", "raglan": "armhole", "rib": "here", "foot": "heel", "cap": "armhole", "border": "here",
+    "band": "beg", "heel": "here",
+}  # fmt: skip
+"""Where a length is measured from that is named by the part alone: an armhole from its own beginning."""
 
 
 FROM = (
@@ -74,11 +86,11 @@ def _open(cursor: Cursor) -> Goal | None:
 
 def _length(cursor: Cursor) -> Goal | None:
     match = cursor.take(
-        r"(?:until|to|when|for) (?:(?:the |total )?(?P<s>" + THING + r")(?: (?:from|above|edge|of|seam|at|part) (?:[a-z]++ ?){1,2}?)? )?(?:meas|is|are|be|is about) " + ABOUT
+        r"(?:until|to|when|for) (?:(?:the |total )?(?P<s>" + ANYTHING + r") )?(?:meas|is|are|be|is about|having reached) (?:(?P<b>from (?:[a-z]+|<1>th)(?: [a-z]+){0,5}?) )?" + ABOUT
         + r"(?P<n>{N}) (?P<u>{L})(?: (?:long|deep|in length|high|in depth|in-all|wide))*" + FROM
     )  # fmt: skip
     if match:
-        return Goal(mm=mm_of(_n(match), match["u"]), place=_place(match["f"] or "", match["s"] or ""))
+        return Goal(mm=mm_of(_n(match), match["u"]), place=_place(match["f"] or match["b"] or "", match["s"] or ""))
     match = cursor.take(
         r"(?:until|to|when) (?:you have |there are |there is |you having |having )?" + ABOUT + r"(?P<n>{N}) (?P<u>{L})"
         r"(?: (?:long|deep|in length|high|have been (?:work|k|made)|having been (?:work|k)|are (?:work|k|done)|is work|work|k))*" + FROM
@@ -127,7 +139,7 @@ def _like(cursor: Cursor) -> Goal | None:
 def _rows(cursor: Cursor) -> Goal | None:
     match = cursor.take(
         r"(?:for |until )?(?:you having |there are |there having |you having made )?(?:the )?(?:next |foll |another |about )*(?P<n>{N}) (?:more |plain |foll |complete |further |k |alt |even )*"
-        r"(?P<w>row|rnd|ridge|rib(?= ?[.,;]|$| on| (?:are|having)))(?! {N}| (?:above|of (?:k|p)\b))(?: (?:have been|are|having been|in-all) ?(?:work|k|made|done)?)?"
+        r"(?P<w>row|rnd|ridge|rib(?= ?[.,;:]|$| on| (?:are|having)))(?! {N}| (?:above|of (?:k|p)\b))(?: (?:have been|are|having been|in-all) ?(?:work|k|made|done)?)?"
     )  # fmt: skip
     if match is None:
         return None
@@ -139,12 +151,14 @@ def _rows(cursor: Cursor) -> Goal | None:
 
 def _count(cursor: Cursor) -> Goal | None:
     match = cursor.take(
-        r"(?:until|to) (?:(?:there are|there is|there be|you have|you having|having|only|rem|there rem|have|all but|of|decreased to|number is dec to|inc to) )*(?P<n>{N})(?: st)?"
+        r"(?:until|to) (?:(?:there are|there is|there be|there will be|there should be|you have|you having|having|only|rem|there rem|have|all but|of|number|st|decreased to|dec to|number is dec to|inc to|is|are) )*(?P<n>{N})(?: st)?"
         r"(?: (?:{LEFT}|upon needle|on (?:(?:each|<1>th|<2>th|<3>th|<4>th|hold|all) )?needle|on (?:each|both)(?: side)?|are {LEFT}|in-all|of raglan {LEFT}|on (?:all )?needle in-all))*"
         r"(?: in (?:raglan|armhole|neck|\w+)(?: shape)?)?"
     )  # fmt: skip
     if match is None:
         return None
+    if cursor.take(r"(?:st )?(?:{LEFT} )?unworked(?: (?:at|on) (?:each|both|either) (?:side|end))?"):
+        return Goal(until=_n(match), until_what="unworked")
     what = re.search(r"on (<\d>th|each) needle", match.group())
     between = cursor.take(
         r"(?:st )?between (?:the )?(?:<2> )?(?:markers?|inc|widen|dec)(?: , m <1> at each side included)?"

@@ -5,7 +5,6 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
-from lastlook.finding import Span
 from lastlook.leaflet.instruction import (
     ONE,
     BindOffs,
@@ -13,11 +12,7 @@ from lastlook.leaflet.instruction import (
     CastOn,
     Finish,
     Goal,
-    Hold,
-    Needles,
     Nothing,
-    Resume,
-    Rounds,
     Step,
 )
 from lastlook.leaflet.parse.cursor import Cursor, figure
@@ -25,7 +20,7 @@ from lastlook.leaflet.sizelist import Figure
 
 HOW = r"(?: (?:in|on|as) (?:rib|patt|k|p|ws|rs|k row|p row|knit|each st|foll|moss|garter|next row)(?: \w+)?| ways|knitways| purlways| even| right across| all across)*"
 BEG = r"(?:at |on |from )?(?:(?:the )?beg of |beg |every )(?:each of |every )?(?:the )?"
-EDGE = r"(?:at )?(?:each |both |every )?(?P<e>neck|front|center front|center|armhole|side|raglan|same|this|that|shoulder|inner|outer|sleeve|underarm|lower|shaped|alt)(?: (?:front|neck|armhole|side))? edge(?: of (?:each|both) (?:side|front))?"
+EDGE = r"(?:at |from |on )?(?:each |both |every )?(?P<e>neck|front|center front|center|armhole|side|raglan|same|this|that|shoulder|inner|outer|sleeve|underarm|lower|shaped|alt)(?: (?:front|neck|armhole|side))? edge(?: of (?:each|both) (?:side|front))?"
 
 
 def offs(cursor: Cursor, before: list[Step]) -> Step | None:
@@ -48,7 +43,12 @@ def _cast_on(cursor: Cursor, before: list[Step]) -> Step | None:
         r"(?:(?:use|on|with) (?:(?!co )(?:\w++|<[^>]*>|,) ){1,16}?)?(?:and )?(?:co|set up)(?: on)?(?: each)? (?P<n>{N})(?: (?:st|ch))?(?: (?:on (?:each|every|one|<\d+>) (?:of )?(?:<\d+> )?needle|use \w+ (?:yarn|no <\d+> needle)|in (?:mc|cc|color)))?"
     )
     if match is None:
-        again = cursor.take(r"(?:make|with|on|ch|work) (?P<n>{N}) (?:ch|st) (?:for )?(?:foundation|on needle)")
+        again = cursor.take(
+            r"(?:make|with|on|ch|work) (?P<n>{N}) (?:ch|st) (?:for )?(?:foundation|on needle)"
+        ) or cursor.take(
+            r"(?:(?:use|on|with) (?:(?!k )(?:\w++|<[^>]*>|,) ){1,12}?)?(?:cast|set|k on|k(?= {N} st on(?:to)? (?:bone|steel|rubber|wooden|no|<\d>) ))(?: on)? (?P<n>{N}) st"
+            r"(?: on(?:to)?(?: to)?)?(?: (?:each of|each|bone|steel|<[^>]*>|rubber|wooden|no|double|pointed|the))* ?(?:needle|hook)?(?: no <[^>]*>)?"
+        )
         return CastOn(figure(again) or ONE) if again else None
     n = figure(match) or ONE
     rows = cursor.take(r"(?:st )?" + BEG + r"(?:next|foll) (?P<n>{N})? ?(?:row|rnd)")
@@ -116,12 +116,17 @@ def _bind_off(cursor: Cursor) -> Step | None:
     if lead:
         return BindOffs(figure(lead) or ONE, rows=figure(lead, "m") or ONE, edge="beg")
     match = cursor.take(
-        r"(?:and )?(?:(?:to )?shape (?:[a-z]+ ){1,3}?)?(?:cont to |by )?bo(?: in (?:rib|patt))? (?P<n>{N})(?: st)?"
+        r"(?:and )?(?:(?:to )?shape (?:[a-z]+ ){1,3}?)?(?:cont to |by )?bo(?: in (?:rib|patt))?(?P<lead> (?:from|at) (?:each|both|neck|armhole|front|side|shoulder|<1>th)(?: (?:armhole|neck|front|side|shoulder))? edge)? (?P<n>{N})(?: st)?"
     )
     if match is None:
         return None
     n = figure(match) or ONE
     found = _cadenced(cursor, n)
+    if match["lead"]:
+        edge = re.search(r"neck|armhole|front|side|shoulder", match["lead"])
+        both = bool(re.search(r"each|both", match["lead"]))
+        told = found if isinstance(found, BindOffs) else BindOffs(n)
+        found = replace(told, edge=edge.group() if edge else "both", both=both)
     if found is None:
         cursor.pos = since
         return None
@@ -129,8 +134,19 @@ def _bind_off(cursor: Cursor) -> Step | None:
     return found
 
 
+UNTIL = (
+    r"(?:at |on )?(?:beg of |(?P<e>neck|armhole|front|side|shoulder|inner|outer) edge (?:of )?)?(?:on )?(?:every|each) (?P<o>alt |<\d+>th |k |p )?(?:foll )?row "
+    r"(?:until|to) (?:there (?:are|rem) )?(?:(?P<n>{N})(?: st)?(?: rem| left| on needle)*|(?P<all>all st (?:are|have been|having been|having)(?: bo)?))"
+)
+
+
 def _cadenced(cursor: Cursor, n: Figure) -> Step | None:
     """Read the rows at whose beginning the stitches go."""
+    goal = cursor.take(UNTIL)
+    if goal:
+        until = figure(goal) if goal["n"] else Figure((0.0,))
+        cadence = Cadence(every=Figure((2.0 if goal["o"] or goal["e"] else 1.0,)), goal=Goal(until=until))
+        return BindOffs(n, edge=goal["e"] or "beg", cadence=cadence)
     again = cursor.take(
         BEG + r"next (?:row )?and (?:every )?(?:foll )?(?P<m>{N}) ?(?:foll )?(?P<o>alt |rs |k |p |ws |<\d+>th )?row"
     )
@@ -241,125 +257,6 @@ def _finish(cursor: Cursor) -> Step | None:
             if one
         )
         return Finish("grafted", parts=parts)
-    if match:
-        cursor.pos -= len(match.group())
-    return None
-
-
-def holding(cursor: Cursor, before: list[Step]) -> Step | None:
-    """Read stitches left on holders, taken up again, divided over needles, joined into a round."""
-    since = cursor.pos
-    found = _hold(cursor) or _resume(cursor) or _divide(cursor)
-    return replace(found, span=cursor.span(since)) if found else None
-
-
-ONTO = r"(?:on|onto|to|upon|in)(?: to)? (?:(?:another|<1>|separate|extra|dpn|spare|needle|different|large|holders|hold|<2>|<3>|alt|one|first|each|thread|stitch|dp|strand|of|contrast|yarn|waste|left|hand|sleeve) ?)+(?:for (?:(?:later use|front neck|back neck|neck(?:band)?|front|back|hood|collar|pocket|front of neck|back of neck|thumb|sleeve|center|left|right|instep|shoulder|underarm|first|lining|border|band|second|half|alt|side) ?)+)?(?:to be (?:used|worked|k) (?:\w++ ?){1,2})?(?=[,;.(:)]| and|and|--|$|turn|leave|join|k |p |bo)"
-
-
-def _hold(cursor: Cursor) -> Step | None:
-    match = cursor.take(
-        r"(?:and )?(?:divide|leave|place|sl|put|keep) (?:rem |alt |left |<1>th |last |next )*(?P<n>{N}) (?:rem )?st(?: (?:evenly|equally|on|onto|to|<\d>|needle|dpn|hold|and|leave|them|place))* for (?:instep|front|top of foot|heel|foot|upper)(?: (?:of foot|needle|later|use))*"
-    )
-    if match:
-        return Hold(figure(match), "instep")
-    match = cursor.take(
-        r"(?:and )?(?:leave|place|sl|put|keep)(?: (?:these|those|rem|all|alt|the|next|rest of|balance of|left|center|front|<1>th|last))*(?: (?P<n>{N}))?(?: (?:st|rem|center|neck|shoulder|of|back|front|left|sleeve|raglan))* "
-        + ONTO
-    )
-    if match:
-        text = match.group()
-        which = (
-            "center" if "center" in text else "all" if " rem" in text or "these" in text or not match["n"] else "next"
-        )
-        if which == "all" and "next" in text:
-            which = "next"
-        return Hold(figure(match) if match["n"] else None, which)
-    match = cursor.take(
-        r"(?:and )?(?:,? ?leave )(?:the )?(?:rem |left |alt |rest of |balance of |center )?(?:(?P<n>{N}) )?(?:rem |alt )?st(?: of (?:\w++ ?){1,2})?(?: (?:unworked|on (?:hold|needle|left needle)|for (?:\w++ ?){1,3}|until later|to be worked later))?(?= [,;.(]|$| and)"
-    )
-    if match:
-        return Hold(figure(match) if match["n"] else None, "center" if "center" in match.group() else "all")
-    return None
-
-
-def _resume(cursor: Cursor) -> Step | None:
-    match = cursor.take(
-        r"(?:and )?(?:sl|place|put|take)(?: (?:up|back))? (?P<n>{N}) (?:(?:left|right|back|front|sleeve|thumb|instep|heel) )?st (?:from|off) (?:(?:<1>|<1>th|left|right|back|front|sleeve|st|alt|center) )*hold(?: (?:on|to|onto|back)(?: (?:to|on))?(?: (?:[a-z]+|no <\d+>|<\d+>)){0,4}? ?needle)?"
-    ) or cursor.take(
-        r"(?:and )?(?:sl|place|put|take) (?P<n>{N}) (?:thumb|instep|heel|held|sole) st (?:on|onto|to) (?:<[234]> )?(?:dpn|needle)"
-    )
-    if match:
-        return Resume(figure(match), "rem")
-    match = cursor.take(
-        r"(?:turn ,? ?)?(?:and )?work (?:back and (?:forth|fwd) )?(?:on|over) (?:these |heel |sole )?(?P<n>{N}) st(?: of (?:back|front|heel|sleeve))?(?: only)?(?= [,;.:]|$)"
-    )
-    if match:
-        return Resume(figure(match), "first")
-    if cursor.take(r"(?:and )?(?:cont |work )(?:on )?(?:<1>th|first) set of st"):
-        return Resume(None, "first")
-    match = cursor.take(
-        r"(?:and )?(?:use rs (?:of work )?facing ,? ?)?(?:join|rejoin|attach|return|sl|place|take|cont|work|go back|with|now work)(?: (?:in|on|back|to|with|at|yarn|up|onto|work|cont|,|alt|first|and|neck edge|inner end|inside|center|edge|end|of|<\d> needle|needle|no <\d+>|larger|smaller|hold|next|start|beg|ws|rs|facing|pick|new|ball|another|same))* (?:the )?(?P<w>rem|alt|left|first|<1>th|<2>th|last|these|those|held|hold)(?: (?P<n>{N}))?(?: (?P<m>{N}))? st(?: (?:left|only|on needle|for (?:\w++ ?){1,3}(?=[,;.:])|of (?:\w++ ?){1,3}(?=[,;.:])|from hold|on hold|from (?:front|back) hold|again|onto needle|to needle|on(?:to)? (?:no <\d+> )?needle|to correspond|held))*(?! (?:k|p|in|even|as|every|until|of))"
-    )
-    if match:
-        which = "first" if match["w"] in ("first", "<1>th", "these", "those") else "rem"
-        n = figure(match) if match["n"] else None
-        return Resume(n, which)
-    match = cursor.take(
-        r"(?:on|over)(?: (?:these|those|first|<1>th|<2>th|last|rem|set|of|group|each))+ (?P<n>{N}) st(?: only)?(?: ,)?(?= (?:dec|work|k|cont|inc|bo|p|rib)\b)"
-    )
-    if match:
-        return Resume(figure(match), "first")
-    match = cursor.take(
-        r"(?:cont|work)(?: (?:in|on|patt|stst|garter|even|over|across|for))* (?:(?:<1>th|first|these|last|those) )?(?P<n>{N})? ?st (?:only|for (?:first |<1>th )?(?:left|right|<1>th|<2>th|one)(?: (?:side|shoulder|front|half|back|of|neck))*)"
-    )
-    if match:
-        return Resume(figure(match) if match["n"] else None, "first")
-    if cursor.take(
-        r"(?:join|rejoin|attach)(?: (?:yarn|in|new|ball|of|skein|another|alt))* (?:at|to) (?:neck|inner|center|inside|armhole|side|front|inner neck)(?: (?:edge|end|st|front))*(?: of (?:rem|alt|left|<2>th|right|hold)(?: (?:st|side|<1>th|shoulder|front|needle))*)?"
-    ):
-        return Resume(None, "rem")
-    return None
-
-
-def _divide(cursor: Cursor) -> Step | None:
-    each = cursor.take(
-        r"(?:namely |viz |having |that is |,|\( ){0,6}(?P<n>{N})(?: st)? on each of (?P<m>{N})(?: [a-z]+)? needle(?: \))?"
-    )
-    if each:
-        return Needles((figure(each) or ONE,) * min(6, (figure(each, "m") or ONE).whole(0)))
-    match = cursor.take(
-        r"(?:and )?(?:divide|arrange|place|distribute|having|sl)(?: (?:st|these|rem|all|them|having|{N}|evenly|equally|on|onto|into))* (?:on|onto|over|between|equally on) (?:<[234]> |three |four )(?:dpn |dp )?needle(?: (?:no <\d+>|evenly|equally))*"
-    )
-    parts: list[Figure] = []
-    spans: list[Span] = []
-    if match or cursor.see(
-        r"(?:there (?:are|is|be|should be) |having |you (?:should |must |will )?having )?{N}(?: st)? on (?:<1>th|first) (?:needle)?"
-    ):
-        while True:
-            part = cursor.take(
-                r"(?:(?:,|and|, and|--|\(|having|there are|there should be|you having|you should having|you must having|:|;) ){0,6}(?P<n>{N})(?: st)? (?:on|in) (?:(?:<\d>th|first|each of next|each|alt|last|<2>|<3>|alt|heel|instep) ?)+(?:needle)?(?: \))?"
-            )
-            if part is None:
-                break
-            parts.append(figure(part) or ONE)
-            spans.append(cursor.canon.span(part.start("n"), cursor.pos - 1))
-        if len(parts) == 1 and re.search(
-            r"<[\d|]+>(?: st)? on each", cursor.text[max(0, cursor.pos - 40) : cursor.pos]
-        ):
-            told = re.search(r"<([34])> (?:dpn |dp )?needle", match.group()) if match else None
-            parts = parts * (int(told.group(1)) if told else 3)
-            spans = spans * len(parts)
-        each = cursor.take(r"\( (?P<n>{N}) st (?:on )?each(?: needle)? \)")
-        if each:
-            parts = [figure(each) or ONE] * 3
-        if match or len(parts) > 1:
-            return Needles(tuple(parts), tuple(spans))
-        return None
-    match = cursor.take(
-        r"(?:and )?(?:join|taking care|being careful|form|work)(?: (?:in|into|to|a|rnd|st|ends|work|needle|for|circle|and|,|be|being|careful|care|taking|not|twist|twisting|it|on|is|that|st|are|carefully|together))* (?:rnd|twist(?:ed|ing)?(?: (?:st|it|work))?|circle|work)(?=[ ,;.]|$)"
-    )
-    if match and ("twist" in match.group() or "rnd" in match.group() or "circle" in match.group()):
-        return Rounds()
     if match:
         cursor.pos -= len(match.group())
     return None

@@ -83,7 +83,7 @@ def _copy(cursor: Cursor) -> Step | None:
             found = replace(found, mirrored=True)
             continue
         until = cursor.take(
-            r"(?:to|until|up to|as far as)(?: (?:beg of|start of|end of|you (?:come|get|reach) to|reach|complete|the))* (?P<t>armhole|shoulder|neck|raglan|underarm|rib|cuff|heel|shape|toe|thumb)(?: (?:shape|opening|is (?:work|complete|reached)|armhole|edge))?(?! meas)"
+            r"(?:to|until|up to|as far as)(?: (?:beg of|start of|end of|you (?:come|get|reach) to|reach|complete|the))* (?P<t>armhole|shoulder|neck|raglan|underarm|rib|cuff|heel|shape|toe|thumb)(?: (?:shape|opening|dec|armhole|edge))?(?: (?:is|are|has been|have been|having been|having) (?:work|complete|completed|reached|done|finished|made)(?: \( {N} st \))?)?(?! meas)"
         )
         if until:
             found = replace(found, until_section=until["t"])
@@ -144,7 +144,7 @@ def _section(cursor: Cursor, before: list[Step]) -> Step | None:
 
 def _apart(cursor: Cursor) -> Step | None:
     if cursor.take(
-        r"(?:and )?(?:cont |now )?(?:work(?: on)?|k)(?: (?:on|in|each|patt|even|stst))* (?:both|each|two|<2>|these <2>) (?:side|shoulder|set of st|half|st|front|part)s?(?: (?:of neck|of st|at (?:once|same x)|sametime|separately|tog|use separate (?:balls?|skeins?)(?: of yarn)?|at one time|simultaneously|at <1> x|alike|of (?:neck|work)))*"
+        r"(?:and )?(?:cont |now )?(?:work(?: on)?|k)(?: (?:on|in|each|patt|even|stst))* (?:both|each|two|<2>|these <2>) (?:side|shoulder|set of st|half|st(?! tog)|front|part)s?(?: (?:of neck|of st|at (?:once|same x)|sametime|separately|tog|use separate (?:balls?|skeins?)(?: of yarn)?|at one time|simultaneously|at <1> x|alike|of (?:neck|work)))*"
     ):
         return Apart()
     return None
@@ -156,12 +156,13 @@ def _buttonholes(cursor: Cursor) -> Step | None:
     )
     if match is None:
         return None
+    cursor.take(r"after (?:the )?(?:<[^>]*>th|next|<[^>]*>|first) {L}(?: and)?")
     first = cursor.take(
         r"(?:[,:] ?)*(?:<1>th (?:<1> )?(?:on|in) )?(?P<f>{N})th row(?: from (?:\w++ ?){1,3}?)?(?= and| ,)"
     )
     every = cursor.take(
         r"(?:,|and)? ?(?:(?:others?|alt|rem|rest|foll) )?(?:on |in )?(?:every )?(?:foll )?(?P<e>{N})(?:th)? row(?: (?:thereafter|after that|from <1>th buttonhole))*"
-    ) or cursor.take(r"(?P<e>(?!x)x)?{N} {L}(?: apart)?")
+    ) or cursor.take(r"(?P<e>(?!x)x)?(?:every )?(?:foll )?{N} {L}(?: apart| thereafter)?")
     total = cursor.take(
         r"until (?:there are )?(?P<n>{N}) buttonhole(?: in-all)?(?: (?:having|have|been|are|were|in-all|is))*(?: (?:make|made|work|complete|completed|in-all))*"
     )

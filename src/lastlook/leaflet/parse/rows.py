@@ -109,9 +109,13 @@ def _label(cursor: Cursor) -> Label | None:
     )
     if match:
         return Label((), name="next", round=match["w"] == "rnd")
-    match = cursor.take(r"(?P<n><\d+>) \.(?= (?:k|p|sl|\*|\(|narrow|n |o |over|yo|like|same|as|make|inc|bo|co))")
+    match = cursor.take(
+        r"(?P<n><\d+>) \.(?= (?:k|p|sl|\*|\(|narrow|n |o |over|yo|like|same|as|make|inc|bo|co))"
+    ) or cursor.take(
+        r"(?P<n><\d+>th) (?:\. --|\. -|--|:|\.)(?= (?:k|p|sl|\*|\(|narrow|n |o |over|yo|like|same|as|make|inc|bo|co|rib|seam|work)\b)"
+    )
     if match:
-        return Label((int(match["n"].strip("<>")),))
+        return Label((int(match["n"].strip("<>th")),))
     return None
 
 
@@ -151,7 +155,7 @@ def _side(text: str | None) -> str:
 
 def _reference(cursor: Cursor) -> tuple[int, ...]:
     match = cursor.take(
-        r"(?:work )?(?:(?:same|exactly|worked) )?(?:as|like|rep|same)(?: as)? (?:in |for |of )?(?:(?:row|rnd)s? )?(?P<m>"
+        r"(?:work )?(?:(?:same|exactly|worked) )?(?:as|like|rep|same)(?: as)?(?: (?:given|directed|described))? (?:in |for |of )?(?:(?:row|rnd)s? )?(?P<m>"
         + MANY
         + r")(?: (?:row|rnd))?(?! (?:st|x|inch))(?: (?:of patt|row|again))*"
     )
@@ -202,7 +206,7 @@ def repeats(cursor: Cursor, before: list[Step]) -> Step | None:
     if match:
         cursor.pos = since
     match = cursor.take(
-        r"(?:and )?(?:rep|work|cont from|cont rep)(?: (?:from|in))? (?:(?:row|rnd)s? (?P<m>"
+        r"(?:and )?(?:rep|work|cont from|cont rep)(?: (?:from|in|and|including|back|to))* (?:(?:row|rnd)s? (?P<m>"
         + MANY
         + r")(?: (?:inclusive|incl|of patt|in patt))*(?: of (?P<p>back|front|left front|right front|sleeve))?|(?P<m2>"
         + MANY

@@ -18,6 +18,7 @@ ACT = r"(?:and )?(?:at |on |keeping (?:\w++ ?){1,4}, )?(?:cont |still |cont work
 EDGES: tuple[tuple[str, str], ...] = (
     (r"(?:at|in|on) (?:beg|end) of (?:each|every) needle", "needles"),
     (r"(?:at |on |in )?(?:each|both) (?:end|side|edge)(?! of (?:each |every )?(?:marker|marked|center|seam|instep))(?: of)?(?: (?:needle|work|piece))?(?: edge)?", "both"),
+    (r"(?:at|in) (?:the )?(?P<e>beg|end) of last (?:row|rnd)(?: of rib)?", "named"),
     (r"(?:at |in )?(?:the )?beg and (?:at )?(?:the )?end(?: of(?! (?:next|every|each|this|foll|<|alt|rs))(?: needle| row)?)?", "both"),
     (r"(?:at |on )?(?:each|both|every) (?P<e>neck|front|center|armhole|side|raglan|shoulder|inner|outer|sleeve|underarm) edge", "named"),
     (r"(?:at |on |along )?(?:the )?(?P<e>neck|center front|front|center|armhole|side|raglan|same|this|that|shoulder|inner|outer|alt|sleeve|underarm|toe|heel|shaped|lower|cuff|opposite|seam|right|left|back)(?: (?:side|or))?(?: (?:front|neck|armhole|side))? edge(?: (?:in same way|only))?", "named"),
@@ -294,7 +295,7 @@ def figure_of(order: str) -> Figure:
 
 
 def _first(word: str | None) -> Figure | None:
-    if not word or word in ("foll",):
+    if not word or word == "foll":
         return None
     return figure_of(word) if word.startswith("<") else ONE
 
@@ -309,11 +310,13 @@ def shape_more(cursor: Cursor, before: list[Step]) -> Step | None:
     if last is None:
         return None
     since = cursor.pos
-    cursor.take(r"(?:and )?(?:cont )?")
-    match = cursor.take(r"(?:on|in|at|every|each|next)(?= )") if False else None
-    cadence = _cadence(cursor) if cursor.see(r"(?:then )?(?:on |in |at |of )*(?:every|each|foll|next|alt)") else None
-    if cadence is None or match:
+    cursor.take(r"(?:and )?(?:cont )?(?:then )?")
+    again = _edge(cursor, Shape(last.act, last.n)) if cursor.see(r"(?:at|on) (?:each|both|same|neck|armhole)") else None
+    begins = r"(?:then )?(?:on |in |at |of )*(?:every|each|foll|next|alt|this)"
+    cadence = _cadence(cursor) if cursor.see(begins) else None
+    if cadence is None:
         cursor.pos = since
         return None
-    found = _modifiers(cursor, Shape(last.act, last.n, last.edge, (cadence,), style=last.style))
+    edge = again.edge if again else last.edge
+    found = _modifiers(cursor, Shape(last.act, last.n, edge, (cadence,), style=last.style))
     return replace(found, span=cursor.span(since))

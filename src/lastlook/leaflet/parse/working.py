@@ -18,7 +18,7 @@ NAMED = {
 }  # fmt: skip
 VERB = (
     r"(?:and )?(?:(?:cont|work|keep|keeping|proceed|go on|in foll)(?: (?:on|to|along))*(?: (?:work|k|p|rib|knitting)(?! <))?|"
-    r"(?:k|p)(?: k)?(?= (?:even|in|for|until|every|each|{N} (?:inch|row|rnd|ridge|more|cm)|k\b|plain|straight|round|rnd|around|alt|to (?:meas|length)|as))|"
+    r"(?:k|p)(?: k)?(?= (?:even|in|for|until|(?:every|each|all) (?:row|rnd|alt|<[^>]*>(?:th)? (?:row|rnd))|{N} (?:inch|row|rnd|ridge|more|cm)|k\b|plain|straight|round|rnd|around|alt|to (?:meas|length)|as))|"
     r"k knitting|rib(?= (?:for|until|even|{N} (?:inch|row|rnd|more)|as|in|to))|rep(?= patt)|keep patt)"
 )
 ON = (
@@ -104,9 +104,11 @@ def _modified(cursor: Cursor, found: WorkOn) -> WorkOn | None:
         r"as (?:(?:on|for|in|of|given|work|worked) )+(?:the )?(?:back|front|left front|right front|sleeve)(?= (?:for )?{N} {L})"
     ):
         return found
-    cursor.pos = since
-    if cursor.take(r"beg (?:and end )?use (?:a )?(?:p|k|rs|ws|<1>th)(?: patt)? row"):
+    if cursor.take(
+        r"beg (?:and end )?(?:use|on|with) (?:a )?(?:p|k|rs|ws|<\d+>th|row <\d+>)(?: patt| side)?(?: row)?(?: of patt)?"
+    ):
         return found
+    cursor.pos = since
     return None
 
 
@@ -239,7 +241,7 @@ def plain_rows(cursor: Cursor) -> Step | None:
             return WorkOn(structure="stockinette", goal=far, span=cursor.span(since))
         cursor.pos = since
     match = cursor.take(
-        r"(?:and )?(?P<v>k|p|work|rib|cont)(?: (?:even|in rib|in patt|straight|back|across|k|plain|a))* (?P<n>{N}) (?:more |k |plain |foll |complete |alt |even |p )*(?P<w>row|rnd|ridge|rib(?= ?[.,;]|$| on))"
+        r"(?:and )?(?P<v>k|p|work|rib|cont)(?: (?:even|in rib|in patt|straight|back|across|k|plain|a))* (?P<n>{N}) (?:more |k |plain |foll |complete |alt |even |p )*(?P<w>row|rnd|ridge|rib(?= ?[.,;:]|$| on))"
         r"(?: (?:k|plain|even|straight|without (?:shape|dec|inc)|p|on (?:rs|ws)(?: of work)?|for (?:a )?(?:hem|hemline|turn|fold|turn(?:ing)? ridge|turn row|fold line|ridge)(?: line| ridge)?|in (?:rib|patt|garter|stst|moss)|back and forth))*"
     ) or cursor.take(r"(?P<v>k|p|work|rib) (?:next |<1> |foll |one |back |k )?(?P<w>row|rnd)(?P<n>(?!x)x)?") or cursor.take(
         r"(?:k|work|make)? ?(?P<n>{N}) (?:plain |k |more )?(?P<v>k|p) (?P<w>row|rnd)"
@@ -258,7 +260,9 @@ def plain_rows(cursor: Cursor) -> Step | None:
     last = ending(cursor)
     if last is not None:
         found = replace(found, ending=last)
-    if cursor.see(r"(?:in|of) (?:k|p|rib|moss|garter|stst|\()\b|on (?:these|those|<|each|all|sole|heel)"):
+    if cursor.see(
+        r"(?:in|of) (?:k|p|rib|moss|garter|stst|\()\b|,? ?beg (?:and end )?(?:use|with|on) |on (?:these|those|<|each|all|sole|heel)"
+    ):
         found = _modified(cursor, found) or found
         found = _modified(cursor, found) or found
     return replace(found, span=cursor.span(since))

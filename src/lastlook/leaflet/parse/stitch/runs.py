@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, field, replace
 
-from lastlook.leaflet.instruction import Figure, Group, Held, Item, Run, Taken, Work
+from lastlook.leaflet.instruction import Figure, Group, Held, Item, Run, Taken, Turn, Work
 from lastlook.leaflet.parse.cursor import Cursor, figure
 from lastlook.leaflet.parse.stitch.stitches import stitch
 
@@ -14,7 +14,7 @@ MOST_ITEMS = 400
 """A row of more different things than this is no row that anybody printed."""
 BETWEEN = r"(?:,|;|and|\.|--|:|-)"
 REACH = (
-    r"(?:(?:across|around|all around|all rnd|all along|rnd|all across|to end|until end|over all st|to last st)"
+    r"(?:(?:across|around|all around|all rnd|all along|all way(?: (?:along|across|round|rnd))?|along|rnd|all across|to end|until end|over all st|to last st|on way back)"
     r"(?: (?:of )?(?:row|rnd|needle|all st|st|work|each row))*|for entire row|for (?:rest|rem|length) of row|entire row)"
 )
 
@@ -27,6 +27,13 @@ FOR_WHAT = (
     r"for (?:(?:left|right|<1>th|<2>th|alt|<1>|center) )?(?:back|front|sleeve|shoulder|underarm|thumb|instep|heel|yoke|band|border|neck)"
     r"(?: of neck| edge)?(?=[ ,;.:])"
 )
+
+
+ASIDE = (
+    r"\( (?:by|that is|as|called|viz|i e|always|being)\b(?: [^()]*)?\)|\( (?:or|this|these|to|for|border|edge|front|neck|right|left|center|rs|ws)\b(?: [^()<]*)?\)"
+    r"|asbefore|as directed(?: above)?|by (?:k|work|p)(?:ing)? (?:<1> )?(?:into |in )?(?:the )?(?:front and back|back and front)(?: of (?:it|st|same st))?"
+)
+"""What is said of a stitch between the stitches of a row, and moves none."""
 
 
 @dataclass
@@ -47,6 +54,8 @@ def run(cursor: Cursor, depth: int = 0) -> Run:
         before = cursor.pos
         if found.items and cursor.see(r"(?:in )?rib(?:bing)?(?= [.;:]|$| for| until)"):
             break
+        if found.items and not found.stars and _whole(found.items[-1]) and cursor.see(r"[.;]"):
+            break
         if found.items or found.stars:
             while cursor.take(BETWEEN):
                 pass
@@ -56,6 +65,12 @@ def run(cursor: Cursor, depth: int = 0) -> Run:
     if found.stars and found.items:
         _lost_repeat(cursor, found)
     return _gaps_closed(tuple(found.items))
+
+
+def _whole(item: Item) -> bool:
+    """Whether an item is a row of its own, or turns: what is told after the stop is another row."""
+    filled = isinstance(item, Group) and item.times is None and item.reach == "end"
+    return filled or isinstance(item, Turn) or (isinstance(item, Work) and item.reach == "all")
 
 
 def _gaps_closed(items: Run) -> Run:
@@ -84,6 +99,8 @@ def _one(cursor: Cursor, found: _Open, depth: int) -> bool:
     if found.items and _repeat(cursor, found, depth):
         return True
     if found.items and isinstance(found.items[-1], Taken) and cursor.take(r"\( (?:mark|place|with|use)[^()]*\)"):
+        return True
+    if found.items and cursor.take(ASIDE):
         return True
     if cursor.see(r"\("):
         group = _bracket(cursor, depth)
@@ -233,7 +250,7 @@ def _extent(cursor: Cursor, group: Group, depth: int) -> Group:
 def _ending(cursor: Cursor, group: Group, depth: int) -> Group:
     since = cursor.pos
     match = cursor.take(
-        r"(?:[,;.] )?(?:and )?end(?:s)?(?P<last> last (?:rep|patt|st))?(?: (?:use|with|in))?(?! (?:p|k) row| (?:on )?[rw]s)"
+        r"(?:[,;.] )?(?:and )?end(?:s)?(?P<last> last (?:rep|patt|st))?(?: (?:of )?(?:row|rnd))?(?: (?:use|with|in))?(?: :)?(?! (?:p|k) row| (?:on )?[rw]s)"
     )
     if match is None:
         return group

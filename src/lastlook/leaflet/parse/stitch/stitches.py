@@ -31,7 +31,7 @@ Made = Item | None
 Maker = Callable[[re.Match[str]], Made]
 NOT_STITCHES = (
     r"(?:k|p|work|rib|garter|cont|stst|moss) (?:even )?(?:next )?{N} (?:more |plain |complete |other )?"
-    r"(?:row|rnd|ridge|inch|cm|patt|needle|rib(?<=[4-9]> rib)(?= ?[.,;]|$| on))\b|(?:k|sl) {N} (?:st )?(?:of|from) (?:<\d>th|first|last|next) needle"
+    r"(?:row|rnd|ridge|inch|cm|patt|needle|rib(?<=[4-9]> rib)(?= ?[.,;:]|$| on))\b|(?:k|sl) {N} (?:st )?(?:of|from) (?:<\d>th|first|last|next) needle"
 )
 _SL_TAIL = r"(?: (?:as if to (?:k|p)|as for (?:k|p)(?:ing)?|(?:k|p|knit|purl)ways|(?:k|p) ?wise|kwise|pwise|purlwise|knitwise|pw))?"
 
@@ -116,6 +116,7 @@ STITCHES: tuple[tuple[str, Maker], ...] = (
     (r"skip (?:next |<1> |<1>th )?(?:st )?(?:,? ?(?:and )?)(?:k|p) (?:into )?(?:(?:back|front) of )?(?:next|<2>th)(?: st)?(?: (?:on|of) left(?: hand)? needle)?(?: (?:thru back|in front|in back|tbl))?(?: ?,)?(?: (?:and|but|leave|it|on|needle))* ?(?:k|p) (?:into )?(?:skip|<1>th)(?: st)?(?: ?,? ?(?:and )?(?:sl|take|drop|let)(?: (?:both|off|st|tog|needle|from|left))+)?", lambda m: Work("twist", ONE, 2, 2)),
     (r"(?P<v>k|p)(?: (?:each|every|all|across))*(?: st)?(?: ,)? (?:and )?wrap(?: yarn)?(?: (?:{N} x|around|rnd|over|needle|pin|for|each|st))+", _reach("all")),
     (r"(?P<v>k|p)(?: across| row)?(?: ,)? (?:and )?(?:dropping|drop|letting|let)(?: (?:all|spare|off|<2>th|yo|wrap|st|loops|each|of|drop|extra))+", _reach("all")),
+    (r"(?P<v>k|p) (?:each|every|all) st(?: (?:on|in) (?:way back|row|rnd|needle|this row))?(?= [,.;:]|$)", _reach("all")),
     (r"(?P<v>k|p|work) until (?:there are |you having )?(?P<n>{N}) st on (?:right )?needle(?: (?:hand )?(?:after|from|since|beyond) bo)?(?= ?[,;.(]| and| --|$)", _plain("k")),
     (r"(?P<v>k|p|rib|work)(?: row| k)?(?: ,)?(?: and)? (?=widen (?:{N} )?(?:st )?at )", _reach("end")),
     (r"(?P<v>k|p|rib|work)(?: row)?(?: ,)?(?: and)? (?=(?:inc|dec|narrow) (?:{N} )?(?:st )?(?:evenly|at even|at equal|to {N}|across))", _reach("end")),
@@ -133,7 +134,7 @@ STITCHES: tuple[tuple[str, Maker], ...] = (
     (r"(?:sl|s|slip) (?P<n>{N})(?: st)?" + _SL_TAIL, _plain("sl")),
     (r"sl(?: next)?(?: st)?" + _SL_TAIL + r"(?= [,;.*)]| k\b| p\b|$)", _plain("sl")),
     (r"drop (?P<n>{N})?(?: st)?(?: off needle)?(?= [,;.)]|$)", _fixed("drop", 1, 0)),
-    (r"(?:bo) (?:center |next )?(?P<n>{N})(?: st)?(?: in (?:rib|patt|k|p))?(?: for (?:neck|front|back|underarm|buttonhole)(?: of neck)?)?(?! at )", lambda m: BindOff(figure(m))),
+    (r"(?:bo) (?:the |<1>th |center |next |foll |first |last )*(?P<n>{N})(?: st)?+(?: in (?:rib|patt|k|p))?(?: for (?:(?:neck|face|arm|head) opening|neck|front|back|underarm|buttonhole|face|pocket|thumb)(?: of neck)?)?(?: ,? ?(?:loose|loosely))?(?! (?:at|on|from|each|both) )", lambda m: BindOff(figure(m))),
     (r"co (?P<n>{N})(?: st)?(?: (?:over (?:\w++ ?){1,6}|for (?:\w++ ?){1,4}|in place of (?:\w++ ?){1,6})(?=[,;.]|$))?(?! at )", lambda m: CastOnInRow(_n(m))),
     (r"(?:and )?(?:pu|k up|widen(?= <\d+> st (?:along|on|at|down|up|from)))(?: and (?:k|p))? (?P<n>{N})(?: st| loops)?(?P<w>(?: (?:along|down|up|from|across|rnd|around|at|on|in|evenly|for|of|to|over) (?:(?!pu |k |and k |and pu |sl |co (?!edge)|work )[a-z-]++ ?|<1>th ){1,9})?)(?= ?[,;.(:)]|and|--|$|k |pu )", lambda m: Taken(figure(m), (m["w"] or "").strip(), True)),
     (r"(?:and )?(?:(?P<v>k|p|rib|work|patt|cont)(?: (?:across|over|on))?)(?: next)?(?: the)? (?P<n>{N}) (?P<s>(?:\w+ )?st (?:of|from|on|left on)(?: (?:<1>|<2>th|one))? (?:back|front|left|right|sleeve|hold|pocket|st|first|alt|instep|center|spare|heel)(?: (?!and )(?:[a-z]+)){0,4}|st (?:left |rem )?(?:of|from|at|on) (?:(?!and )[a-z]++ ?){1,5}|(?:st )?from (?:(?!and )[a-z]++ ?){1,5}|instep st|heel st)", lambda m: Taken(figure(m), (m["s"] or "").strip(), False)),
@@ -151,9 +152,11 @@ STITCHES: tuple[tuple[str, Maker], ...] = (
     (r"(?P<v>" + VERB + r")(?: (?:even|all|back|rem|rest|in patt|plain|k|p))*(?: st)? (?:(?:to|until) (?:the )?end|across|all across|back|rest of|balance of|all around|around|all rnd|all along|rem (?:of )?(?:row|st)|all|rem|rest|to (?:front|neck|armhole|side) edge|entire)(?: (?:of )?(?:all )?(?:row|rnd|needle|these st|all st|st|rem st|rem row))*(?! (?:rem |last |next |alt |first |center )*<)", _reach("end")),
     (r"(?P<v>k|p)nit? row", _reach("all")),
     (r"(?P<v>k|p|work|rib|patt|moss|garter|knitting)(?: (?:plain|across|k))?(?= [.;:]|$)", _reach("all")),
-    (r"(?P<v>k|p|rib|work|patt|moss|seam|garter)(?: (?:across|over|next|<1>th|last|these|those|center|rem|all|alt|same))* (?P<n>{N})(?: (?:plain|st|st plain|in back|tbl|b|more|thru back(?: of st)?|of (?:heel|sole|instep|rem|foot) st|in (?:back of )?(?:row|st) below|st in (?:patt|rib|moss|garter|stst)|in (?:patt|rib|moss|garter)|k|p))?" + COLORS, _plain("k")),
+    (r"(?P<v>k|p|rib|work|patt|moss|seam|garter)(?: (?:across|over|next|<1>th|last|these|those|center|rem|all|alt|same))* (?P<n>{N})(?: (?:plain|st|st plain|in back|tbl|b|more|thru back(?: of st)?|of (?:heel|sole|instep|rem|foot) st|in (?:back of )?(?:row|st) below|st in (?:patt|rib|moss|garter|stst)|in (?:patt|rib|moss|garter)|(?:k|p)(?! <)))?" + COLORS, _plain("k")),
     (r"(?P<v>k|p|work|rib|patt) (?:in |into )?(?:back of )?(?:next|same|edge|each|this|seam|center|last|<1>th|sl|that)(?: (?:st|and|below|row|in|k))*(?= [,;.*)]| and| k| p|$)", _plain("k")),
     (r"(?P<n>{N}) (?P<v>k|p|seam|rib)(?: st)?", _plain("k")),
+    (r"(?:k|narrow|dec|take)(?P<t> tog)? every (?P<a><\d+>)th and (?P<n><\d+>)th(?: st)?(?: tog)?(?: (?:in|on|across) (?:next|<1>th|this|foll) (?:row|rnd))?", lambda m: _every_so_many(m, Work("k2tog", ONE, 2, 1, "right"))),
+    (r"(?:k|p|take) (?:each|every) <2> st tog", lambda m: Group((Work("k2tog", ONE, 2, 1, "right"),), None, reach="end")),
     (r"(?:inc|widen) (?:<1> )?(?:st )?(?:in|on) every (?P<n><\d+>)th(?: st)?", lambda m: _every_so_many(m, Work("inc", ONE, 1, 2))),
     (r"(?:narrow|dec|k <2> tog)(?: <1>)?(?: st)? every (?P<a><\d+>)th and (?P<n><\d+>)th(?: st)?", lambda m: _every_so_many(m, Work("k2tog", ONE, 2, 1, "right"))),
     (r"(?P<n>{N})(?: st)? in (?:garter|moss|patt|rib|stst)(?: st)?", lambda m: Work("patt", figure(m))),
