@@ -28,6 +28,10 @@ BODY = {
 PAIRS = [
     ("raglan-pullover", "round"),
     ("raglan-cardigan", "v"),
+    ("neck-down-pullover", "round"),
+    ("neck-down-cardigan", "v"),
+    ("hem-up-pullover", "v"),
+    ("hem-up-cardigan", "round"),
     ("set-in-cardigan", "round"),
     ("drop-shoulder-pullover", "round"),
     ("slipover", "v"),

@@ -61,8 +61,16 @@ class Asked:
     lengths_mm: Mapping[str, float] = field(default_factory=dict)
     """'body' hem to underarm, 'sleeve' cuff to underarm, 'armhole', 'below waist', as the maker wants them."""
 
+    construction: str = "in pieces"
+    """For a raglan: 'in pieces', 'neck down' or 'hem up', both in one piece."""
+
     crochet_per_10cm: float | None = None
     """Single crochet in 10 cm of a strip; a border is crocheted where it is given."""
+
+    @property
+    def seam_stitches(self) -> int:
+        """Return the stitches that each sewn edge takes: one (common practice, no source), none without seams."""
+        return 1 if self.construction == "in pieces" else 0
 
     @property
     def stitches_per_mm(self) -> float:

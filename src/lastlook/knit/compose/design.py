@@ -18,6 +18,7 @@ from lastlook.knit.compose.raglan import (
     raglan_shape,
     write_raglan,
 )
+from lastlook.knit.compose.raglan.whole import hem_up, neck_down, whole_mates, write_whole
 from lastlook.knit.compose.shoulder import (
     shoulder_counts,
     shoulder_mates,
@@ -30,11 +31,13 @@ from lastlook.quantity import Missing, Units, write_length
 
 HALF_CM_MM = 5.0
 """A girth or length nearer than this is as good as wanted."""
+WHOLE = {"neck down": neck_down, "hem up": hem_up}
+TITLES = {"in pieces": "", "neck down": ", from the neck down", "hem up": ", from the hem up"}
 
 
 def design_raglan(who: wearer.Wearer, asked: Asked) -> Composed:
     """Return a raglan for a wearer."""
-    title, size = f"Raglan {asked.opening}", _size(who)
+    title, size = f"Raglan {asked.opening}{TITLES[asked.construction]}", _size(who)
     if isinstance(asked.gauge.rows, Missing):
         return not_composed(title, size, [_no_row_gauge(asked.gauge.rows)])
     if asked.sleeve == "none":
@@ -49,13 +52,18 @@ def design_raglan(who: wearer.Wearer, asked: Asked) -> Composed:
     counts = raglan_counts(shape, asked)
     if counts is None:
         return not_composed(title, size, [_out_of_reach(), *body.all_findings()])
-    pieces = raglan_pieces(counts, asked)
     measures = raglan_measures(shape, counts, asked)
-    leaflet = write_raglan(title, pieces, counts, asked, size)
-    rungs = tuple(RUNG_WORDS[rung] for rung in counts.rungs)
-    findings = (*body.all_findings(), *_rung_notes(counts.rungs), *off_target(measures, HALF_CM_MM))
+    if asked.construction == "in pieces":
+        pieces, mates = raglan_pieces(counts, asked), raglan_mates(counts, asked)
+        leaflet = write_raglan(title, pieces, counts, asked, size)
+    else:
+        sections = WHOLE[asked.construction](counts, asked)
+        pieces, mates = tuple(one.piece for one in sections), whole_mates(asked)
+        leaflet = write_whole(title, sections, counts, asked, size)
+    rungs = tuple(rung_words(rung, asked) for rung in counts.rungs)
+    findings = (*body.all_findings(), *_rung_notes(counts.rungs, asked), *off_target(measures, HALF_CM_MM))
     notes = raglan_notes(counts, asked, pieces)
-    return Composed(title, size, leaflet, pieces, raglan_mates(counts, asked), measures, rungs, findings, notes)
+    return Composed(title, size, leaflet, pieces, mates, measures, rungs, findings, notes)
 
 
 def design_shouldered(who: wearer.Wearer, asked: Asked, construction: str) -> Composed:
@@ -125,13 +133,21 @@ def _size(who: wearer.Wearer) -> str:
     return f"{write_length(bust.mm.best, Units.CM)} bust" if bust else "hers"
 
 
-def _rung_notes(rungs: tuple[Rung, ...]) -> tuple[Finding, ...]:
+def rung_words(rung: Rung, asked: Asked) -> str:
+    """Return how hard the shaping has to work: from the neck down it increases, and in rounds no side is wrong."""
+    words = RUNG_WORDS[rung]
+    if asked.construction != "in pieces" and asked.opening == "pullover" and rung is Rung.BOTH_SIDES:
+        words = "decreases in some rounds one after the other"
+    return words.replace("decreases", "increases") if asked.construction == "neck down" else words
+
+
+def _rung_notes(rungs: tuple[Rung, ...], asked: Asked) -> tuple[Finding, ...]:
     return tuple(
         Finding(
             "shaping-steep",
             Certainty.NOTE,
-            f"The raglan line needs {RUNG_WORDS[rung]}.",
-            "There are more stitches to take off than right-side rows in the armhole.",
+            f"The raglan line needs {rung_words(rung, asked)}.",
+            "There are more stitches to shape than right-side rows in the armhole.",
             "A deeper armhole or less ease makes the line gentler.",
         )
         for rung in rungs

@@ -22,12 +22,11 @@ def unread(what: Unread) -> Finding:
     return Finding("word-unread", Certainty.PROVEN, what.why, "Nothing is composed from a guess.", what.attempt)
 
 
-def _raglan_pullover(who: Wearer, asked: Asked) -> Composed:
-    return design_raglan(who, replace(asked, opening="pullover"))
+def _raglan(opening: str, construction: str) -> Callable[[Wearer, Asked], Composed]:
+    def design(who: Wearer, asked: Asked) -> Composed:
+        return design_raglan(who, replace(asked, opening=opening, construction=construction))
 
-
-def _raglan_cardigan(who: Wearer, asked: Asked) -> Composed:
-    return design_raglan(who, replace(asked, opening="cardigan"))
+    return design
 
 
 def _shouldered(opening: str, construction: str) -> Callable[[Wearer, Asked], Composed]:
@@ -62,8 +61,12 @@ def _no_room(name: str) -> Finding:
 
 
 _DESIGNS: dict[str, Callable[[Wearer, Asked], Composed]] = {
-    "raglan-pullover": _raglan_pullover,
-    "raglan-cardigan": _raglan_cardigan,
+    "raglan-pullover": _raglan("pullover", "in pieces"),
+    "raglan-cardigan": _raglan("cardigan", "in pieces"),
+    "neck-down-pullover": _raglan("pullover", "neck down"),
+    "neck-down-cardigan": _raglan("cardigan", "neck down"),
+    "hem-up-pullover": _raglan("pullover", "hem up"),
+    "hem-up-cardigan": _raglan("cardigan", "hem up"),
     "set-in-pullover": _shouldered("pullover", "set-in"),
     "set-in-cardigan": _shouldered("cardigan", "set-in"),
     "drop-shoulder-pullover": _shouldered("pullover", "dropped"),

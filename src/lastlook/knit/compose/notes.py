@@ -18,8 +18,24 @@ TAIL_CM = 20.0
 CAST_ON_WIDTHS = 3.0
 BIND_OFF_WIDTHS = 3.5
 """A long-tail cast-on takes three times the width and 20 cm, a bind-off three to four widths."""
+SEWING = {
+    "in pieces": "Sewing: raglan seams row for row, then the underarm bind-offs stitch to stitch, then one seam from"
+    " hem through underarm to cuff; neckband and bands after the raglan seams, buttons last.",
+    "neck down": "Nothing is sewn: pick the underarm stitches up into the cast-on, one for one, and close the gap at"
+    " each end of it with the yarn's tail. Try it on once the sleeves are held; end body and sleeves where they fit.",
+    "hem up": "Nothing is sewn but the underarms: graft their held stitches, one for one. Sleeves come first, as their"
+    " stitches are knitted in.",
+}
+YARN_JOINS = {
+    "in pieces": "Join a new ball at a side edge that goes into a seam, never at a front edge or in a band.",
+    "in one piece": "Join a new ball at the side marker or under the arm, never at a front edge or in a band.",
+}
 GRIP_MM = 30.0
 """An edging of 3 cm or more keeps stockinette from curling."""
+
+
+def _is_picked_up(piece: WorkedPiece, asked: Asked) -> bool:
+    return asked.construction == "neck down" and piece.name == "Sleeves"
 
 
 def raglan_notes(counts: RaglanCounts, asked: Asked, pieces: Sequence[WorkedPiece]) -> tuple[str, ...]:
@@ -28,10 +44,7 @@ def raglan_notes(counts: RaglanCounts, asked: Asked, pieces: Sequence[WorkedPiec
     if asked.opening == "cardigan":
         picks += [front_pick_up(counts, asked, hand) for hand in ("left", "right")]
     out = [f"Pick up evenly — {note}" for note in dict.fromkeys(pick_up_notes(picks))]
-    out.append(
-        "Sewing: raglan seams row for row, then the underarm bind-offs stitch to stitch, then one seam from hem"
-        " through underarm to cuff; neckband and bands after the raglan seams, buttons last."
-    )
+    out.append(SEWING[asked.construction])
     return (*out, *general_notes(asked, pieces, counts.rib_rows))
 
 
@@ -39,7 +52,7 @@ def general_notes(asked: Asked, pieces: Sequence[WorkedPiece], rib_rows: int) ->
     """Return the notes for any garment in pieces."""
     out = []
     for piece in pieces:
-        if piece.cast_on and piece.part_of is None:
+        if piece.cast_on and piece.part_of is None and not _is_picked_up(piece, asked):
             width = asked.gauge.width_mm(piece.cast_on).best / 10.0
             tail = CAST_ON_WIDTHS * width + TAIL_CM
             off = BIND_OFF_WIDTHS * asked.gauge.width_mm(piece.end_stitches).best / 10.0
@@ -48,7 +61,7 @@ def general_notes(asked: Asked, pieces: Sequence[WorkedPiece], rib_rows: int) ->
     if rib_rows / asked.rows_per_mm < GRIP_MM:
         height = rib_rows / asked.rows_per_mm / 10.0
         out.append(f"The edging is {height:.1f} cm high; under 3 cm stockinette still curls above it.")
-    out.append("Join a new ball at a side edge that goes into a seam, never at a front edge or in a band.")
+    out.append(YARN_JOINS["in pieces" if asked.construction == "in pieces" else "in one piece"])
     out.append(
         "Blocking: pin wool wet to the measures, never more than 5 % beyond its own size; do not pin out ribbing."
     )

@@ -60,6 +60,14 @@ class Needle:
         for _ in range(rows):
             self.row(structure)
 
+    def joined(self) -> None:
+        """Go on in rounds."""
+        self._next = Side.ROUND
+
+    def opened(self) -> None:
+        """Go on in rows, the right side facing."""
+        self._next = Side.RIGHT
+
     def mark(self, name: str) -> None:
         """Name the height reached."""
         self.landmarks.append((name, len(self.rows)))

@@ -18,6 +18,12 @@ from lastlook.knit.compose.raglan.shape import CUFF_FREE_MM, RaglanShape
 
 SEAM_STITCHES = 1
 """Each sewn edge takes one stitch: common practice, no source."""
+BAND_STITCHES = 1
+"""Picking up a band takes as much of a front's edge: common practice, no source."""
+FRONT_KEEPS, WHOLE_FRONT_KEEPS = 2, 3
+"""Stitches that a front keeps beside its neck at the top, in pieces and in one."""
+LEAST_SLEEVE_TOP = 4
+"""In one piece a row may take two stitches at each of a sleeve's lines and has to leave some between."""
 MISS_MM = 10.0
 """A miss of a centimetre at neck, underarm or depth weighs one."""
 RUNG_COST = {Rung.RIGHT_SIDE: 0.0, Rung.BOTH_SIDES: 0.8, Rung.DOUBLE: 6.0}
@@ -74,12 +80,12 @@ class _Top:
 def raglan_counts(shape: RaglanShape, asked: Asked) -> RaglanCounts | None:
     """Return the nearest counts; None where even the last rung does not reach."""
     g, r = asked.stitches_per_mm, asked.rows_per_mm
-    edging = asked.edging
-    back = even(shape.bust / 2 * g + 2 * SEAM_STITCHES)
-    hem = to_repeat(min(shape.hem, shape.bust * 1.25) / 2 * g + 2 * SEAM_STITCHES, edging.repeat, edging.extra)
+    seams = 2 * asked.seam_stitches
+    back = even(shape.bust / 2 * g + seams)
+    hem = _edged(min(shape.hem, shape.bust * 1.25) / 2 * g + seams, asked)
     back += (back - hem) % 2
-    sleeve = even(shape.upper_sleeve * g + 2 * SEAM_STITCHES)
-    cuff = to_repeat(shape.cuff * g + 2 * SEAM_STITCHES, edging.repeat, edging.extra)
+    sleeve = even(shape.upper_sleeve * g + seams)
+    cuff = _edged(shape.cuff * g + seams, asked)
     cuff = min(cuff, sleeve - (sleeve - cuff) % 2)
     top = _best_top(shape, asked, back, sleeve)
     if top is None:
@@ -89,6 +95,8 @@ def raglan_counts(shape: RaglanShape, asked: Asked) -> RaglanCounts | None:
     free = even(min(CUFF_FREE_MM, (shape.sleeve_seam - shape.cuff_rib) / 4) * r)
     neck_rows = min(even(shape.neck_drop * r), top.rows - 2)
     front = _front(shape, asked, back, hem, top, neck_rows)
+    if front is None:
+        return None
     return RaglanCounts(
         hem,
         back,
@@ -108,6 +116,13 @@ def raglan_counts(shape: RaglanShape, asked: Asked) -> RaglanCounts | None:
         *front,
         _rungs(shape, asked, top),
     )
+
+
+def _edged(target: float, asked: Asked) -> int:
+    """Return the count of a piece's lower edge; in one piece the edging is fitted to the whole round instead."""
+    if asked.construction != "in pieces":
+        return even(target)
+    return to_repeat(target, asked.edging.repeat, asked.edging.extra)
 
 
 def two_lengths(first_mm: float, whole_mm: float, rows_per_mm: float) -> tuple[int, int]:
@@ -130,11 +145,14 @@ def _tops(shape: RaglanShape, asked: Asked, back: int, sleeve: int, reach: int) 
     least = max(2, round(shape.underarm * g))
     necks = _near(shape.back_neck * g, back)
     sleeve_tops = _near(shape.sleeve_top * g, sleeve)
+    most = 3
+    if asked.construction != "in pieces":
+        sleeve_tops, most = tuple(top for top in sleeve_tops if top >= LEAST_SLEEVE_TOP), 2
     deepest = even(shape.depth * r) + 4 * reach * (1 if reach == 1 else 2)
     for underarm in range(least, least + max(3, round(15 * reach * g))):
         for rows in range(max(8, even(shape.depth * r) - 2), deepest + 1, 2):
-            body = _cheapest(back, underarm, rows, necks, shape.back_neck, g)
-            arm = _cheapest(sleeve, underarm, rows, sleeve_tops, shape.sleeve_top, g)
+            body = _cheapest(back - 2 * underarm, most * (rows // 2), rows, necks, shape.back_neck, g)
+            arm = _cheapest(sleeve - 2 * underarm, most * (rows // 2), rows, sleeve_tops, shape.sleeve_top, g)
             if body is None or arm is None:
                 continue
             miss = ((underarm / g - shape.underarm) / MISS_MM) ** 2
@@ -152,13 +170,16 @@ def _near(target: float, like: int) -> tuple[int, ...]:
 
 
 def _cheapest(
-    whole: int, underarm: int, rows: int, tops: tuple[int, ...], target_mm: float, g: float
+    inside: int, most: int, rows: int, tops: tuple[int, ...], target_mm: float, g: float
 ) -> tuple[float, int, int] | None:
-    """Return cost, top and decreases each side of the best top for one underarm and depth."""
+    """Return cost, top and decreases each side of the best top for what the underarms leave.
+
+    At most `most` may be taken off at each edge.
+    """
     best: tuple[float, int, int] | None = None
     for top in tops:
-        decreases, odd = divmod(whole - 2 * underarm - top, 2)
-        if odd or decreases < 0 or decreases > 3 * (rows // 2):
+        decreases, odd = divmod(inside - top, 2)
+        if odd or decreases < 0 or decreases > most:
             continue
         cost = ((top / g - target_mm) / MISS_MM) ** 2 + _rung_cost(decreases, rows)
         if best is None or cost < best[0]:
@@ -177,22 +198,26 @@ def _rung_cost(decreases: int, rows: int) -> float:
 
 def _front(
     shape: RaglanShape, asked: Asked, back: int, hem: int, top: _Top, neck_rows: int
-) -> tuple[int, int, int, int, int]:
+) -> tuple[int, int, int, int, int] | None:
     """Return front stitches, their hem, neck center, decreases at each neck edge, and neck rows.
 
-    The front takes the back's raglan line, and every side of its neck ends on two stitches.
+    The front takes the back's raglan line, and every side of its neck ends on two stitches, in one piece on three.
+    None where the neck has not so many.
     """
+    keeps = FRONT_KEEPS if asked.construction == "in pieces" else WHOLE_FRONT_KEEPS
     if asked.opening == "pullover":
-        inside = top.back_neck - 4
+        inside = top.back_neck - 2 * keeps
+        if inside < 0:
+            return None
         center, decreases = _neck(inside, neck_rows, 2, asked.neck)
         return back, hem, center, decreases, neck_rows
     g = asked.stitches_per_mm
-    wanted = ((shape.bust - shape.band) * g + 6 * SEAM_STITCHES - back) / 2
-    front = max(round(wanted), top.underarm + top.body.decreases + 4)
+    wanted = ((shape.bust - shape.band) * g + 4 * asked.seam_stitches + 2 * BAND_STITCHES - back) / 2
+    front = max(round(wanted), top.underarm + top.body.decreases + keeps + 2)
     side = (hem - back) // 2
-    if asked.edging.repeat > 2:
+    if asked.edging.repeat > 2 and asked.construction == "in pieces":
         front = to_repeat(front + side, asked.edging.repeat, asked.edging.extra) - side
-    inside = front - top.underarm - top.body.decreases - 2
+    inside = front - top.underarm - top.body.decreases - keeps
     center, decreases = _neck(inside, neck_rows, 1, asked.neck)
     return front, front + side, center, decreases, neck_rows
 

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 
 from lastlook.knit.compose.asked import Asked
 from lastlook.knit.compose.craft.evenly import even, skips, times_words
-from lastlook.knit.compose.raglan.counts import RaglanCounts
+from lastlook.knit.compose.raglan.counts import WHOLE_FRONT_KEEPS, RaglanCounts
 from lastlook.knit.compose.raglan.shape import BAND_MM
 
 NECKBAND_MM = 25.0
@@ -49,7 +49,10 @@ def _first(one: PickUp) -> tuple[tuple[int, int], ...]:
 def neck_pick_ups(counts: RaglanCounts, asked: Asked) -> tuple[PickUp, ...]:
     """Return the stitches round a neck, from the right front edge or the left back seam on."""
     side = _along(counts.neck_rows, asked)
-    first, second = (PickUp(f"top of {hand} sleeve", counts.sleeve_top, None) for hand in ("left", "right"))
+    keeps, where = 0, "sleeve"
+    if asked.construction != "in pieces":
+        keeps, where = WHOLE_FRONT_KEEPS, "sleeve and front"
+    first, second = (PickUp(f"top of {hand} {where}", counts.sleeve_top + keeps, None) for hand in ("left", "right"))
     back = PickUp("back neck", counts.back_neck, None)
     if asked.opening == "cardigan":
         center = (PickUp("bound-off sts", counts.neck_center, None),) if counts.neck_center else ()

@@ -32,7 +32,7 @@ def write_raglan(title: str, pieces: Sequence[WorkedPiece], counts: RaglanCounts
     for piece in pieces:
         if piece.part_of is None:
             parts.append("\n".join([heading(piece), *body_of(piece, pieces)]))
-    parts += _bands(counts, asked)
+    parts += bands(counts, asked)
     parts.append(_sewing(asked))
     return "\n\n".join(wrapped(part) for part in parts) + "\n"
 
@@ -85,17 +85,24 @@ def _counted(words: str, stitches: int) -> str:
     return words.removesuffix("k to end") + f"k {stitches - used}"
 
 
-def _bands(counts: RaglanCounts, asked: Asked) -> list[str]:
+def bands(counts: RaglanCounts, asked: Asked) -> list[str]:
+    """Return neckband and front bands, or the crocheted border in their place."""
     if asked.crochet_per_10cm and asked.opening == "cardigan":
         return [crochet_border(counts, asked, asked.crochet_per_10cm)]
     neck = neck_pick_ups(counts, asked)
     total = sum(one.stitches for one in neck)
     rows = band_rows(asked, NECKBAND_MM)
     told = ", pick up and k ".join(f"{one.stitches} sts along {one.where}" for one in neck)
-    open_seam = "" if asked.opening == "cardigan" else ", leaving left back raglan seam open"
+    edge = edging_words("rib 1x1", rows)
+    seams = "Sew raglan seams. "
+    if asked.construction != "in pieces":
+        seams = ""
+        edge = edge if asked.opening == "cardigan" else f"Join in a round. {edge.replace(' rows', ' rounds')}"
+    elif asked.opening == "pullover":
+        seams = "Sew raglan seams, leaving left back raglan seam open. "
     out = [
-        f"NECKBAND\nSew raglan seams{open_seam}. With right side facing and smaller needles, pick up and k {told}"
-        f" -- {total} sts. {edging_words('rib 1x1', rows)} Bind off loosely in ribbing."
+        f"NECKBAND\n{seams}With right side facing and smaller needles, pick up and k {told}"
+        f" -- {total} sts. {edge} Bind off loosely in ribbing."
     ]
     if asked.opening == "cardigan":
         out += _front_bands(counts, asked)

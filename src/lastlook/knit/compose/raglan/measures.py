@@ -10,7 +10,7 @@ from collections.abc import Callable
 
 from lastlook.knit.compose.asked import Asked
 from lastlook.knit.compose.composed import FinishedMeasure
-from lastlook.knit.compose.raglan.counts import SEAM_STITCHES, RaglanCounts
+from lastlook.knit.compose.raglan.counts import BAND_STITCHES, RaglanCounts
 from lastlook.knit.compose.raglan.shape import RaglanShape
 from lastlook.quantity import Missing
 
@@ -19,20 +19,21 @@ def raglan_measures(shape: RaglanShape, counts: RaglanCounts, asked: Asked) -> t
     """Return every girth and length of the garment, sewn up."""
     across, down = across_by(asked), down_by(asked)
     body = counts.back + (counts.front if asked.opening == "pullover" else 2 * counts.front)
-    seams = 4 * SEAM_STITCHES + (2 * SEAM_STITCHES if asked.opening == "cardigan" else 0)
+    seam = asked.seam_stitches
+    seams = 4 * seam + (2 * BAND_STITCHES if asked.opening == "cardigan" else 0)
     hems = counts.hem + (counts.front_hem if asked.opening == "pullover" else 2 * counts.front_hem)
     out = [
         across("bust girth", shape.bust, body - seams, shape.band),
         across("hem girth", shape.hem, hems - seams, shape.band),
-        across("back, flat", shape.bust / 2 + 2 * SEAM_STITCHES / asked.stitches_per_mm, counts.back, 0.0),
+        across("back, flat", shape.bust / 2 + 2 * seam / asked.stitches_per_mm, counts.back, 0.0),
         down("hem to underarm", shape.side, counts.side_rows),
         down("raglan depth", shape.depth, counts.raglan_rows),
         across("back neck", shape.back_neck, counts.back_neck, 0.0),
     ]
     if asked.sleeve != "none":
         out += [
-            across("upper sleeve girth", shape.upper_sleeve, counts.sleeve - 2 * SEAM_STITCHES, 0.0),
-            across("cuff girth", shape.cuff, counts.cuff - 2 * SEAM_STITCHES, 0.0),
+            across("upper sleeve girth", shape.upper_sleeve, counts.sleeve - 2 * seam, 0.0),
+            across("cuff girth", shape.cuff, counts.cuff - 2 * seam, 0.0),
             down("sleeve seam", shape.sleeve_seam, counts.sleeve_rows),
         ]
     return tuple(out)

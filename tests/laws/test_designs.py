@@ -1,0 +1,76 @@
+"""Whatever is designed for any body reads as adding up, every word understood: kind, neck, sleeve, edge, gauge, ease.
+
+The reader shares no code with the writer, so that each example is proven by a stranger.
+"""
+
+from __future__ import annotations
+
+from hypothesis import Phase, given, settings
+from hypothesis import strategies as st
+
+from lastlook import knit, wearer
+from lastlook.knit import compose
+from lastlook.piece import Meets
+from lastlook.quantity import Origin, gauge_of
+
+SLEEVELESS = ("set-in-pullover", "set-in-cardigan", "drop-shoulder-pullover", "drop-shoulder-cardigan", "slipover")
+
+
+@st.composite
+def bodies(draw: st.DrawFn) -> wearer.Wearer:
+    bust = draw(st.integers(700, 1500))
+    share = draw(st.integers(27, 36)) / 100
+    measures = {
+        "bust_girth": bust,
+        "waist_girth": bust * draw(st.integers(75, 95)) / 100,
+        "hip_girth": bust * draw(st.integers(95, 115)) / 100,
+        "waist_to_hip": 210,
+        "upper_arm_girth": bust * share,
+        "elbow_girth": bust * share * 0.88,
+        "wrist_girth": draw(st.integers(140, 195)),
+        "neck_base_girth": draw(st.integers(310, 430)),
+        "scye_depth": draw(st.integers(160, 240)),
+        "back_waist_length": draw(st.integers(330, 450)),
+        "underarm_length": draw(st.integers(370, 500)),
+        "back_width": bust * 0.38,
+        "centre_back_to_wrist": draw(st.integers(720, 860)),
+        "head_girth": draw(st.integers(500, 620)),
+        "hand_girth": draw(st.integers(165, 220)),
+        "hand_length": draw(st.integers(155, 205)),
+    }
+    return wearer.Wearer("her", tuple(wearer.by_tape(name, float(mm)) for name, mm in measures.items()))
+
+
+@st.composite
+def wishes(draw: st.DrawFn, name: str) -> compose.Asked:
+    stitches = draw(st.integers(120, 340)) / 10
+    gauge = gauge_of(stitches, round(stitches * draw(st.integers(120, 150)) / 100, 1), Origin.MEASURED)
+    edging = compose.edging_of(draw(st.sampled_from(["rib", "garter", "2x2", "3x2"])))
+    assert isinstance(edging, compose.Edging)
+    return compose.Asked(
+        gauge,
+        neck=draw(st.sampled_from(["round", "v"])),
+        sleeve=draw(st.sampled_from(["long", "three-quarter", "short", *(["none"] if name in SLEEVELESS else [])])),
+        edging=edging,
+        ease=compose.EASE[draw(st.sampled_from(sorted(compose.EASE)))],
+        crochet_per_10cm=draw(st.sampled_from([None, None, 18.0])),
+    )
+
+
+@settings(max_examples=90, deadline=None, phases=(Phase.generate,))
+@given(bodies(), st.sampled_from(sorted(compose.GARMENTS)), st.data())
+def test_every_design_adds_up(who: wearer.Wearer, name: str, data: st.DataObject) -> None:
+    made = compose.GARMENTS[name](who, data.draw(wishes(name)))
+    if not made.leaflet:
+        assert any(one.kind == "constraints-clash" for one in made.findings), made.findings
+        return
+    reading = knit.read(made.leaflet)
+    assert {size.verdict for size in reading.by_size.values()} == {"adds up"}, made.leaflet
+    assert not [reading.source.words(span) for span in reading.not_understood], made.leaflet
+    assert all(seam.meets is not Meets.NO for seam in made.seams)
+    read = {piece.name.lower().rstrip("s"): piece for size in reading.by_size.values() for piece in size.pieces}
+    for piece in made.pieces:
+        if piece.part_of is None:
+            assert read[piece.name.lower().rstrip("s")].cast_on == piece.cast_on
+            for row, following in zip(piece.rows, piece.rows[1:], strict=False):
+                assert row.after == following.before
