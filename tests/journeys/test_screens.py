@@ -24,7 +24,7 @@ SCREENS = [
     "/needles/pullover",
     "/add",
 ]
-BESIDE = ["/design"]
+BESIDE = ["/design", "/pages"]
 """Screens that another leads to."""
 NEVER = ("worked piece", "finding", " mate ", "invalid", "error", "oops", "please")
 """Words that stay in the code."""

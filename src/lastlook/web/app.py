@@ -16,8 +16,8 @@ from starlette.routing import Mount, Route
 from starlette.staticfiles import StaticFiles
 
 from lastlook.web import act
+from lastlook.web.behind import Laying, Scanning
 from lastlook.web.guard import Guard
-from lastlook.web.laying import Laying
 from lastlook.web.page import bare, room_of
 from lastlook.web.room import Room
 from lastlook.web.screen import ACTS, SCREENS
@@ -43,6 +43,7 @@ def make(room: Room, ready: Callable[[], object] = lambda: None) -> Starlette:
     )
     app.state.room = room
     app.state.laying = Laying(room)
+    app.state.scanning = Scanning()
     return app
 
 

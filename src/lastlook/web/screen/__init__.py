@@ -6,7 +6,7 @@ from starlette.requests import Request
 from starlette.responses import Response
 
 from lastlook.web.screen import add, last_look, outfit, sheets, stock, wearer
-from lastlook.web.screen.knitting import design, leaflet, needle
+from lastlook.web.screen.knitting import design, leaflet, needle, pages
 from lastlook.web.screen.sewing import lay, paper, toile
 
 Act = Callable[[Request], Response | Awaitable[Response]]
@@ -26,6 +26,8 @@ SCREENS: tuple[tuple[str, Screen], ...] = (
     ("/toile/{garment}", toile.show),
     ("/add", add.show),
     ("/design", design.show),
+    ("/pages", pages.show),
+    ("/pages/{which:int}.jpg", pages.picture),
     ("/last-look", last_look.show),
 )
 
@@ -36,6 +38,8 @@ ACTS: tuple[tuple[str, Act], ...] = (
     ("/table/{garment}/choose", lay.choose),
     ("/table/{garment}/stop", lay.stop),
     ("/design", design.keep),
+    ("/pages", pages.keep),
+    ("/add/pages", pages.read),
 )
 
 __all__ = ["ACTS", "SCREENS", "Act", "Screen"]

@@ -1,5 +1,5 @@
 """The screens of a garment to be knitted."""
 
-from lastlook.web.screen.knitting import design, leaflet, needle
+from lastlook.web.screen.knitting import design, leaflet, needle, pages
 
-__all__ = ["design", "leaflet", "needle"]
+__all__ = ["design", "leaflet", "needle", "pages"]

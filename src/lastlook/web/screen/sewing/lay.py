@@ -12,7 +12,7 @@ from lastlook import lay, outfit, sheet
 from lastlook.quantity import Missing
 from lastlook.sheet.cutting import in_words, use_of
 from lastlook.web import words
-from lastlook.web.laying import Laying
+from lastlook.web.behind import Laying
 from lastlook.web.page import framed, number_of, room_of
 from lastlook.web.table import for_hands, on_table, times_of
 
