@@ -11,7 +11,7 @@ from hypothesis import HealthCheck, example, given, settings
 from hypothesis import strategies as st
 
 from lastlook import knit
-from lastlook.leaflet.tokens import tokens
+from lastlook.leaflet.trade.tokens import tokens
 from tests import corpus
 
 QUICK = settings(max_examples=60, deadline=None, suppress_health_check=[HealthCheck.too_slow])

@@ -5,11 +5,11 @@ from __future__ import annotations
 import re
 from collections import Counter
 
-from lastlook.leaflet.canon import canon
 from lastlook.leaflet.layout import Head
-from lastlook.leaflet.sizelist import read_values
-from lastlook.leaflet.tokens import number
-from lastlook.leaflet.vocabulary import Vocabulary
+from lastlook.leaflet.trade.canon import canon
+from lastlook.leaflet.trade.sizelist import read_values
+from lastlook.leaflet.trade.tokens import number
+from lastlook.leaflet.trade.vocabulary import Vocabulary
 
 _VALUE = r"\d+(?:[ -]\d+/\d+|\.\d+|[½¼¾⅓⅔⅛])?"
 _LIST = re.compile(
@@ -20,6 +20,8 @@ _NAMES = r"(?:x-?small|small|medium|large|x-?large|extra[- ]large|average|petite
 _NAMED = re.compile(
     rf"\b(?P<first>{_NAMES})\s*[,]?\s*(?P<rest>(?:[(\[]?\s*(?:,|-|;|and|&|\s)*\s*(?:the )?{_NAMES}[^a-z0-9]*)+)", re.I
 )
+_ALONE = re.compile(r"(?m)^SIZE: (\S.{0,39}?) \(this size alone\)$")
+"""How a leaflet says its size that was written out for one."""
 MOST_SIZES = 12
 
 
@@ -48,6 +50,9 @@ def title(text: str, found: list[Head]) -> str | None:
 
 def sizes(text: str, found: list[Head]) -> tuple[str, ...]:
     """Return the sizes as the leaflet names them; empty where it names none."""
+    alone = _ALONE.search(text)
+    if alone:
+        return (alone[1],)
     stop = next(
         (head.span.start for head in found if head.kind in ("piece", "pattern", "section", "crochet")), len(text)
     )

@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from lastlook.finding import Span
-from lastlook.leaflet.sizelist import Figure as Figure
+from lastlook.leaflet.trade.sizelist import Figure as Figure
 
 ONE = Figure((1.0,))
 UNKNOWN = Span(0, 0)

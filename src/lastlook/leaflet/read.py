@@ -7,14 +7,14 @@ from dataclasses import replace
 
 from lastlook.finding import SourceText, Span
 from lastlook.leaflet import header
-from lastlook.leaflet.canon import canon
 from lastlook.leaflet.crochet_terms import american
 from lastlook.leaflet.instruction import Nothing, Step
 from lastlook.leaflet.layout import Head, heads
 from lastlook.leaflet.leaflet import Leaflet, Part
 from lastlook.leaflet.parse import steps
-from lastlook.leaflet.tokens import Sort, tokens
-from lastlook.leaflet.vocabulary import Vocabulary, vocabulary
+from lastlook.leaflet.trade.canon import canon
+from lastlook.leaflet.trade.tokens import Sort, tokens
+from lastlook.leaflet.trade.vocabulary import Vocabulary, vocabulary
 from lastlook.quantity import Origin, gauge_of
 
 MET = frozenset({"sizes", "materials", "gauge", "legend", "title", "note", "other"})

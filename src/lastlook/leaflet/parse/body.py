@@ -5,7 +5,6 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 
-from lastlook.leaflet.canon import Canon
 from lastlook.leaflet.instruction import Finish, Nothing, Step, Unread
 from lastlook.leaflet.parse.counts import printed
 from lastlook.leaflet.parse.cursor import Cursor
@@ -17,12 +16,13 @@ from lastlook.leaflet.parse.rows import labelled, progress, repeats
 from lastlook.leaflet.parse.shaping import shape, shape_more
 from lastlook.leaflet.parse.stitch.crochet import crochet, remark
 from lastlook.leaflet.parse.working import plain_rows, work_more, work_on
+from lastlook.leaflet.trade.canon import Canon
 
 Form = Callable[[Cursor, list[Step]], Step | None]
 FORMS: tuple[Form, ...] = (
     printed, style, pieces, offs, holding, shape, repeats, progress, shape_more, work_on, work_more,
 )  # fmt: skip
-SEPARATORS = r"(?:,|;|\.|:|--|and(?! {N} st (?:on|at)| on (?:,|;))|but|-|or|=)"
+SEPARATORS = r"(?:,|;|\.|:|--|and(?! {N} st (?:on|at)| on (?:,|;))|but|-|or|=|after which|next(?= ?[,:]))"
 PASSAGE = (
     r"(?:and )?(?:work|rep|k|foll|co and work)(?: (?:directions|instructions|patt))?(?: (?:from|between))? \* \* (?:to|and) \* \*"
     r"(?: (?:as|same as) (?:(?:given|on|for|of|in|work) )*(?:back|front|left front|right front|sleeve|<1>th [a-z]+))?(?: {N} x(?: more)?)?"

@@ -9,8 +9,8 @@ import re
 from functools import cache
 
 from lastlook.finding import Span
-from lastlook.leaflet.canon import Canon
-from lastlook.leaflet.sizelist import Figure, read_values
+from lastlook.leaflet.trade.canon import Canon
+from lastlook.leaflet.trade.sizelist import Figure, read_values
 
 MACROS = {
     "{N}": r"<[^>]*>",

@@ -8,7 +8,7 @@ from dataclasses import replace
 from lastlook.finding import Span
 from lastlook.leaflet.instruction import ONE, Hold, Needles, Resume, Rounds, Step
 from lastlook.leaflet.parse.cursor import Cursor, figure
-from lastlook.leaflet.sizelist import Figure, read_values
+from lastlook.leaflet.trade.sizelist import Figure, read_values
 
 
 def holding(cursor: Cursor, before: list[Step]) -> Step | None:

@@ -7,13 +7,13 @@ from dataclasses import replace
 
 from lastlook.leaflet.instruction import Ending, Goal
 from lastlook.leaflet.parse.cursor import Cursor, figure, mm_of
-from lastlook.leaflet.sizelist import Figure
+from lastlook.leaflet.trade.sizelist import Figure
 
 THING = (
     r"(?:piece|work|it|back|front|sleeve|armhole|foot|leg|band|collar|rib|strip|all|underarm|left front|right front|cuff|"
     r"garment|length|edge|side|sleeve seam|beret|total length|whole|shoulder|hat|scarf|belt|body|raglan|side edge|"
     r"sweater|join|tie|panel|coat|jacket|vest|blanket|afghan|dress|stocking|glove|mitten|helmet|muffler|cape|pocket|shawl|stole|jumper|cardigan|"
-    r"pullover|blouse|skirt|bonnet|bootee|cover|rug|square|lace|edging|knitting|tube|hood|insertion|robe|sacque|"
+    r"pullover|blouse|skirt|bonnet|bootee|cover|rug|square|lace|edging|tube|hood|insertion|robe|sacque|"
     r"hand|crown|yoke|thumb|border|sock|fronts|this|entire piece|neckband|seam|hem|st|cap|side seam|patt|center)"
 )
 ANYTHING = r"(?!there |you |st |it is )[a-z]++(?: [a-z]++){0,5}?"
@@ -51,10 +51,10 @@ OWN_START = {
 
 
 FROM = (
-    r"(?: ?,? ?(?P<f>(?:from|above|after|beyond|meas on|meas from|past|below) (?:(?:(?:straight|even)(?: from \w+)?)|"
+    r"(?: ?,? ?(?P<f>(?:(?:even )?(?:up )?from|above|after|beyond|meas on|meas from|past|below) (?:(?:(?:straight|even)(?: from \w+)?)|"
     r"(?:last |first |<1>th |center |lower |back |beg |end |top )*(?:beg|co(?: edge)?|start|row|hem(?:line)?|underarm|armhole(?: shape)?|edge|bo|rib|"
     r"of|shape|heel|marker|neck|cuff|inc|dec|side|tip|waist|turning|divid\w*|picked|st|here|shoulder|back|point|border|base|ridge|toe)"
-    r"(?: (?:of|shape|edge|row|rib|heel|st|bo|back|armhole|neck|underarm|raglan|beg))*)))?"
+    r"(?: (?:of|shape|edge|row|rib|heel|st|bo|back|armhole|neck|underarm|raglan|beg|at underarm|at armhole|for armhole|for underarm))*)))?"
 )
 
 
@@ -110,7 +110,7 @@ def _length(cursor: Cursor) -> Goal | None:
     match = cursor.take(
         r"(?:for |over )?(?:a )?"
         + ABOUT
-        + r"(?:another |further |depth of |length of |total of |additional )?(?P<n>{N}) (?P<u>{L})(?P<more> more)?(?: (?:deep|long|in-all|wide|in depth|in length))?(?: (?:in|of) (?:rib|stst))?"
+        + r"(?:another |further |depth of |length of |total of |additional )?(?P<n>{N}) (?P<u>{L})(?P<more> more)?(?: (?:deep|long|in-all|wide|in depth|in length))?"
         + FROM
     )
     if match:
@@ -174,7 +174,7 @@ def ending(cursor: Cursor) -> Ending | None:
     """Read 'ending with a purl row', 'ending at front edge'."""
     since = cursor.pos
     match = cursor.take(
-        r"(?:[,(] )?(?:and |or )?(?:end|finish|finishing|last row)(?: (?:use|on|after|in|at|off use|having|to have|being))*(?: (?:last|one|work|complete|<1>))*"
+        r"(?:(?:[,(]|--|-) )?(?:and |or )?(?:end|finish|finishing|last row)(?: (?:use|on|after|in|at|off use|having|to have|being))*(?: (?:last|one|work|complete|<1>))*"
         r" (?:(?P<row>p|k|ws|rs|<\d+>th|row <\d+>|rib|patt|even|dec|inc|buttonhole)(?: (?:of|st|patt|rib))*(?: (?P<o>row|rnd|patt|side|rep))?(?: of work| of patt| (?:of )?ws| facing| row)*|(?P<e>front|neck|center|armhole|side|underarm|cuff|shoulder|inner|outer|toe|back)(?: front)?(?: edge)?)(?: \))?"
     )  # fmt: skip
     if match is None:

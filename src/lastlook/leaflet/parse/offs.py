@@ -16,9 +16,9 @@ from lastlook.leaflet.instruction import (
     Step,
 )
 from lastlook.leaflet.parse.cursor import Cursor, figure
-from lastlook.leaflet.sizelist import Figure
+from lastlook.leaflet.trade.sizelist import Figure
 
-HOW = r"(?: (?:in|on|as) (?:rib|patt|k|p|ws|rs|k row|p row|knit|each st|foll|moss|garter|next row)(?: \w+)?| ways|knitways| purlways| even| right across| all across)*"
+HOW = r"(?: k as k and p as p| k as k(?! and p)| p as p(?: and k as k)?| (?:k|work)(?: the)? k st(?: and p(?: the)? p(?: st)?)?| (?:in|on|as) (?:rib|patt|k|p|ws|rs|k row|p row|knit|each st|foll|moss|garter|next row)(?: \w+)?| ways|knitways| purlways| even| right across| all across)*"
 BEG = r"(?:at |on |from )?(?:(?:the )?beg of |beg |every )(?:each of |every )?(?:the )?"
 EDGE = r"(?:at |from |on )?(?:each |both |every )?(?P<e>neck|front|center front|center|armhole|side|raglan|same|this|that|shoulder|inner|outer|sleeve|underarm|lower|shaped|alt)(?: (?:front|neck|armhole|side))? edge(?: of (?:each|both) (?:side|front))?"
 
@@ -111,12 +111,16 @@ def _bind_off(cursor: Cursor) -> Step | None:
     since = cursor.pos
     lead = cursor.take(
         BEG + r"(?:next|foll) (?P<m>{N}) ?(?:row|rnd) ?,? ?bo (?P<n>{N})(?: st)?(?: for (?:\w++ ?){1,2}(?=[,;.]))?"
+    ) or cursor.take(
+        r"(?:and )?bo (?:(?:for )?(?:left |right )?(?:armholes?|shoulders?|neck|underarm|raglan) )?"
+        + BEG
+        + r"(?:next|foll|each of next) (?P<m>{N}) ?(?:row|rnd) (?P<n>{N})(?: st)?"
     )
     lead = lead or cursor.take(r"bo " + BEG + r"(?:next|foll) (?P<m>{N}) ?row ,? ?(?P<n>{N}) st")
     if lead:
         return BindOffs(figure(lead) or ONE, rows=figure(lead, "m") or ONE, edge="beg")
     match = cursor.take(
-        r"(?:and )?(?:(?:to )?shape (?:[a-z]+ ){1,3}?)?(?:cont to |by )?bo(?: in (?:rib|patt))?(?P<lead> (?:from|at) (?:each|both|neck|armhole|front|side|shoulder|<1>th)(?: (?:armhole|neck|front|side|shoulder))? edge)? (?P<n>{N})(?: st)?"
+        r"(?:and )?(?:(?:to )?shape (?:[a-z]+ ){1,3}?)?(?:cont to |by )?bo(?: in (?:rib|patt))?(?: (?:for )?(?:left |right |each )?(?:shoulder|armhole|neck)(?= (?:at|from) ))?(?P<lead> (?:from|at) (?:each|both|neck|armhole|front|side|shoulder|<1>th)(?: (?:armhole|neck|front|side|shoulder))? edge)? (?P<n>{N})(?: st)?"
     )
     if match is None:
         return None
@@ -203,6 +207,9 @@ def _more(cursor: Cursor, before: list[Step]) -> Step | None:
     if last is None:
         return None
     since = cursor.pos
+    turned = cursor.take(r"(?:and )?" + BEG + r"(?:next|foll|each of next) (?P<m>{N}) ?(?:row|rnd) (?P<n>{N})(?: st)?")
+    if turned:
+        return BindOffs(figure(turned) or ONE, rows=figure(turned, "m") or ONE, edge="beg")
     match = cursor.take(r"(?:and )?(?P<n>{N})(?: st)?")
     if match is None:
         return None
@@ -220,7 +227,7 @@ def _finish(cursor: Cursor) -> Step | None:
     if match:
         return Finish("bound off but", figure(match))
     match = cursor.take(
-        r"(?:and )?(?:sl (?:next )?|p |k )?bo(?: (?:all|off|alike|rest|balance))*"
+        r"(?:and )?(?:sl (?:next )?|p |k )?bo(?: (?:all|off|alike|rest|balance))*(?: for (?:back of neck|neck|back neck|shoulder|back|front neck|top|each shoulder))?"
         + HOW
         + r" (?:rem|left|center|all|alike|balance|these|last|foll)(?: (?P<n>{N}))?(?: (?:st|rem|in all sizes))*(?: left)?"
         + HOW

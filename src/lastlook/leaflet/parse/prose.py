@@ -64,7 +64,7 @@ def nothing(cursor: Cursor, before: list[Step]) -> Step | None:
         (r"(?:and )?(?:use |with )?(?:(?:tapestry|sewing|blunt|darning|yarn|wool) needle|(?:no <[^>]*>|<[^>]*> mm|smaller|larger|finer|coarser|size <[^>]*>|dp|dpn|circular|same|free)(?: dp| dpn| circular)? needle)(?: ,)?", "needles"),
         (YARNS, "yarn"), (DONE, "as follows"),
         (r"\( to (?:make|inc|dec|work) [^()]*\)", "told"),
-        (r"(?:and )?(?:work|k|use|read|knitting|with|p|substituting|make) (?:[a-z]+ |<[^>]*> ){1,6}?(?:in place|instead) of (?:[a-z0-9]+ ?|<[^>]*> ?){1,5}?(?=[,;.:]|$)", "exchange"),
+        (r"(?:and )?(?:work|k|use|read|with|p|substituting|make) (?:[a-z]+ |<[^>]*> ){1,6}?(?:in place|instead) of (?:[a-z0-9]+ ?|<[^>]*> ?){1,5}?(?=[,;.:]|$)", "exchange"),
         (r"for (?:neck|sleeve|thumb|heel|cuff|border|collar|band|instep)(?= (?:pu|widen|co|take)\b)", "heading"),
         (r"(?:work |k )?<1> (?:st )?(?:for|in|to|from) (?:each|every) (?:<\d> )?(?:row|ridge|st|bo|of|edge)(?: (?:row|st|ridge))*", "spread"),
         (r"when there (?:are|is|having) (?:enough|sufficient|too many) st", "needles"),

@@ -6,6 +6,9 @@ import re
 from dataclasses import replace
 
 from lastlook.leaflet.instruction import (
+    ONE,
+    BindOffs,
+    Cadence,
     Ending,
     Figure,
     Goal,
@@ -13,6 +16,7 @@ from lastlook.leaflet.instruction import (
     Progress,
     RepeatRows,
     RowOf,
+    Shape,
     Step,
     Structure,
     Work,
@@ -40,6 +44,9 @@ def labelled(cursor: Cursor, before: list[Step]) -> list[Step] | None:
 
 def _row_after(cursor: Cursor, label: Label, since: int) -> list[Step]:
     row = cursor.span(since)
+    told = _shaped_rows(cursor, label, since)
+    if told is not None:
+        return [told]
     like = _reference(cursor)
     if like:
         return [RowOf(label, (), like, span=cursor.span(since))]
@@ -65,6 +72,22 @@ def _row_after(cursor: Cursor, label: Label, since: int) -> list[Step]:
         cursor.take(r"across(?: (?:row|all st))?|to end(?: of row)?")
         return [RowOf(label, items, span=cursor.span(since))]
     return [RowOf(label, (), span=row)]
+
+
+def _shaped_rows(cursor: Cursor, label: Label, since: int) -> Step | None:
+    """Read 'Next 2 rows: bind off 3 sts at beg of each row', 'Next 6 rows: decrease 1 st at beg of each row'."""
+    if label.rows is None:
+        return None
+    match = cursor.take(
+        r"(?P<a>bo|dec|inc) (?P<n>{N})(?: st)? (?:at |on )?(?:(?P<e>beg|end) of (?:each|every|these)(?: row)?|(?P<b>each end|each side|both end|both side)(?: of (?:each|every) row)?)"
+    )
+    if match is None:
+        return None
+    n, edge = figure(match) or ONE, "both" if match["b"] else match["e"]
+    if match["a"] == "bo":
+        return BindOffs(n, rows=label.rows, edge="beg" if edge != "both" else "both", span=cursor.span(since))
+    cadence = Cadence(every=ONE, first=ONE, goal=Goal(times=label.rows, count="in all"))
+    return Shape(match["a"], n, edge, (cadence,), span=cursor.span(since))
 
 
 def _bare(cursor: Cursor, since: int) -> list[Step] | None:
@@ -301,7 +324,7 @@ def progress(cursor: Cursor, before: list[Step]) -> Step | None:
     for _ in range(8):
         cursor.take(r",|;|and|:")
         more = cursor.take(
-            r"(?:work|having|k|with|use|always|p|making|taking|knitting|allow|there being)* ?(?:always )?(?P<n>{N}) (?:st )?(?P<d>more|less|fewer|extra)(?: st)?(?: (?:st|between|before|after|each|every|x|dec|inc|narrow|widen|row|rnd|on|in|of|at|the|end|side|k|group|time|alt|gap|turn|point))*"
+            r"(?:work|having|k|with|use|always|p|making|taking|allow|there being)* ?(?:always )?(?P<n>{N}) (?:st )?(?P<d>more|less|fewer|extra)(?: st)?(?: (?:st|between|before|after|each|every|x|dec|inc|narrow|widen|row|rnd|on|in|of|at|the|end|side|k|group|time|alt|gap|turn|point))*"
         )
         if more:
             change = (1 if more["d"] in ("more", "extra") else -1) * (figure(more) or Figure((1.0,))).whole(0)
@@ -317,7 +340,7 @@ def progress(cursor: Cursor, before: list[Step]) -> Step | None:
             found = Goal(until_what="all")
             continue
         if cursor.take(
-            r"(?:work|knitting) (?:toward|towards|from) [a-z]+|(?:<[^>]*> )?st (?:each x )?in (?:this|same) (?:way|manner)"
+            r"(?:work|k) (?:toward|towards|from) [a-z]+|(?:<[^>]*> )?st (?:each x )?in (?:this|same) (?:way|manner)"
         ):
             continue
         if cursor.take(r"(?:dec|inc) (?:<1> st )?(?:in this (?:way|manner) )?"):

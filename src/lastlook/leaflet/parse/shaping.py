@@ -9,7 +9,7 @@ from lastlook.leaflet.instruction import ONE, Cadence, Goal, Shape, Step, WorkOn
 from lastlook.leaflet.parse.cursor import Cursor, figure, mm_of
 from lastlook.leaflet.parse.lengths import ending, goal
 from lastlook.leaflet.parse.stitch.runs import run
-from lastlook.leaflet.sizelist import Figure
+from lastlook.leaflet.trade.sizelist import Figure
 
 TWO = Figure((2.0,))
 MOST_BACK = 200
@@ -61,7 +61,7 @@ def shape(cursor: Cursor, before: list[Step]) -> Step | None:
     if match["sp"] and not found.edge:
         found = replace(found, edge=match["sp"])
     found = _modifiers(cursor, found)
-    grows = cursor.see(r",? ?(?:(?:work|having|k|with|p|always|knitting) )*{N} (?:st )?(?:more|less|fewer)")
+    grows = cursor.see(r",? ?(?:(?:work|having|k|with|p|always) )*{N} (?:st )?(?:more|less|fewer)")
     if grows or not (found.edge or found.cadences or found.to or same_time):
         cursor.pos = since
         return None

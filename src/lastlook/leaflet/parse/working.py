@@ -17,9 +17,9 @@ NAMED = {
     "rib": "rib", "patt": "pattern", "plain": "garter",
 }  # fmt: skip
 VERB = (
-    r"(?:and )?(?:(?:cont|work|keep|keeping|proceed|go on|in foll)(?: (?:on|to|along))*(?: (?:work|k|p|rib|knitting)(?! <))?|"
+    r"(?:and )?(?:(?:cont|work|keep|keeping|proceed|go on|in foll)(?: (?:on|to|along))*(?: (?:work|k|p|rib)(?! <))?(?: (?:neckband|band|border|collar|cuff|hem|heel|welt|waist|yoke|armband)(?= (?:in|even|for|on)))?|"
     r"(?:k|p)(?: k)?(?= (?:even|in|for|until|(?:every|each|all) (?:row|rnd|alt|<[^>]*>(?:th)? (?:row|rnd))|{N} (?:inch|row|rnd|ridge|more|cm)|k\b|plain|straight|round|rnd|around|alt|to (?:meas|length)|as))|"
-    r"k knitting|rib(?= (?:for|until|even|{N} (?:inch|row|rnd|more)|as|in|to))|rep(?= patt)|keep patt)"
+    r"k k|rib(?= (?:for|until|even|{N} (?:inch|row|rnd|more)|as|in|to))|rep(?= patt)|keep patt)"
 )
 ON = (
     r"(?:on|over|across|use)(?: (?:these|those|rem|<1>th|last|all|same|each set of|set of|foll|center|this|sole|heel|instep|each|both)){0,3} (?:(?P<n>{N}) )?(?:heel |instep |sleeve |front |back |shoulder |neck )?"
@@ -117,6 +117,10 @@ def _structure(cursor: Cursor, found: WorkOn) -> WorkOn | None:
         r"(?:even|straight)(?: (?:and )?(?:without (?:\w++ ?){1,2}))?|without (?:further |more |any )?(?:shape|inc|dec|widen|narrow|\w+)"
     ):
         return replace(found, structure=found.structure)
+    if cursor.take(
+        r"in k(?: k)?(?: (?:st|fabric|row|rnd))?(?= (?:until|for|to|and|on|[,;.:(]|{N} (?:inch|row|cm))|$)|in k k"
+    ):
+        return replace(found, structure="plain")
     if cursor.take(r"(?:in |of )?(?:rnd|row) of (?:stst)|(?:in )?(?:k|p) (?:every|each|all) (?:row|rnd)s?"):
         return replace(found, structure="stockinette" if "stst" in cursor.text[: cursor.pos][-12:] else "plain")
     since = cursor.pos
@@ -241,9 +245,9 @@ def plain_rows(cursor: Cursor) -> Step | None:
             return WorkOn(structure="stockinette", goal=far, span=cursor.span(since))
         cursor.pos = since
     match = cursor.take(
-        r"(?:and )?(?P<v>k|p|work|rib|cont)(?: (?:even|in rib|in patt|straight|back|across|k|plain|a))* (?P<n>{N}) (?:more |k |plain |foll |complete |alt |even |p )*(?P<w>row|rnd|ridge|rib(?= ?[.,;:]|$| on))"
+        r"(?:and )?(?P<v>k|p|work|rib|cont)(?: (?:even|in rib|in patt|straight|back|across|k|plain|a|further|another|about|foll|<1> more(?= row)))* (?P<n>{N}) (?:more |k |plain |foll |complete |alt |even |p )*(?P<w>row|rnd|ridge|rib(?= ?[.,;:]|$| on))"
         r"(?: (?:k|plain|even|straight|without (?:shape|dec|inc)|p|on (?:rs|ws)(?: of work)?|for (?:a )?(?:hem|hemline|turn|fold|turn(?:ing)? ridge|turn row|fold line|ridge)(?: line| ridge)?|in (?:rib|patt|garter|stst|moss)|back and forth))*"
-    ) or cursor.take(r"(?P<v>k|p|work|rib) (?:next |<1> |foll |one |back |k )?(?P<w>row|rnd)(?P<n>(?!x)x)?") or cursor.take(
+    ) or cursor.take(r"(?P<v>k|p|work|rib) (?:next |<1> |foll |one |back |k |another |<1> more )?(?P<w>row|rnd)(?P<n>(?!x)x)?") or cursor.take(
         r"(?:k|work|make)? ?(?P<n>{N}) (?:plain |k |more )?(?P<v>k|p) (?P<w>row|rnd)"
     ) or cursor.take(r"(?P<n>{N}) (?:more )?(?P<w>row|rnd) (?:of )?(?P<v>k|p|rib|garter)(?: st)?") or cursor.take(
         r"(?:and )?(?P<v>k|p)(?: k)? back(?! (?:in same|same|as|like|exactly|of|st))(?: (?:to end|row))?(?P<w>(?!x)x)?(?P<n>(?!x)x)?")  # fmt: skip

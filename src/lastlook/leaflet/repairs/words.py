@@ -7,7 +7,7 @@ from functools import cache
 from importlib import resources
 from itertools import pairwise
 
-from lastlook.leaflet.vocabulary import vocabulary
+from lastlook.leaflet.trade.vocabulary import vocabulary
 
 LOOK_ALIKE = (
     ("m", "rn"),

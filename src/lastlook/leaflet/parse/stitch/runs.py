@@ -113,12 +113,21 @@ def _one(cursor: Cursor, found: _Open, depth: int) -> bool:
         if isinstance(last, Work) and last.n is not None and not last.reach:
             found.items[-1] = Held(last.n, span=last.span)
         return True
-    item = _picked_more(cursor, found) or stitch(cursor)
+    item = _picked_more(cursor, found) or _crossed(cursor, found) or stitch(cursor)
     if item is None:
         return False
     found.items.append(_times(cursor, item))
     cursor.take(FOR_WHAT)
     return True
+
+
+def _crossed(cursor: Cursor, found: _Open) -> Item | None:
+    """After stitches slipped to a spare needle within a row, 'knit the 2 sts from spare needle' works those."""
+    if not any(isinstance(item, Work) and item.name == "cn" for item in found.items[-3:]):
+        return None
+    since = cursor.pos
+    match = cursor.take(r"(?P<v>k|p) (?:{N} )?{ST}(?:from|off|on) (?:hold|cn|spare|dpn|cable)(?: needle)?")
+    return Work("fromcn", Figure((1.0,)), 0, 0, span=cursor.span(since)) if match else None
 
 
 def _picked_more(cursor: Cursor, found: _Open) -> Item | None:
@@ -177,7 +186,7 @@ def _repeat(cursor: Cursor, found: _Open, depth: int) -> bool:
     """Read 'repeat from * …' and fold what it repeats."""
     since = cursor.pos
     match = cursor.take(r"(?:and )?rep(?: (?:pattern|patt|these st))? (?:from|between|fr)(?: (?P<which>last|<1>th|<2>th))? (?:\*(?: \*)?(?: 's| s)?)(?: (?:to|and) \*(?: \*)?)?") or (
-        cursor.take(r"(?:and )?rep(?: from)?(?= (?:to end|across|around|to last|all around|all rnd)| [.,;]|$)|(?=(?:all rnd|all around|all along)(?: [.,;]|$))") or _bare_reach(cursor, found)
+        cursor.take(r"(?:and )?rep(?: from)?(?= (?:to end|across|around|to last|all around|all rnd)| [.,;]|$)|(?=(?:all rnd|all around|all along|all across)(?: row| rnd)?(?: [.,;]|$))") or _bare_reach(cursor, found)
     )  # fmt: skip
     if match is None:
         return False
@@ -200,7 +209,7 @@ def _bare_reach(cursor: Cursor, found: _Open) -> re.Match[str] | None:
     counted = all((isinstance(item, Work) and item.n is not None) or isinstance(item, Group) for item in found.items)
     if found.stars or len(found.items) < 2 or not counted:
         return None
-    return cursor.take(r"(?=(?:across|around)(?: row| rnd)?(?: [.,;]|$| for| until))")
+    return cursor.take(r"(?=,? ?(?:across|around|all along|all across)(?: row| rnd)?(?: [.,;]|$| for| until))")
 
 
 def _body(found: _Open, which: str) -> tuple[int, int]:

@@ -18,10 +18,10 @@ from lastlook.leaflet.instruction import (
     Work,
 )
 from lastlook.leaflet.parse.cursor import Cursor, figure
-from lastlook.leaflet.sizelist import Figure
-from lastlook.leaflet.vocabulary import vocabulary
+from lastlook.leaflet.trade.sizelist import Figure
+from lastlook.leaflet.trade.vocabulary import vocabulary
 
-VERB = r"(?:k|p|work|rib|patt|moss|garter|stst|seam|knitting)"
+VERB = r"(?:k|p|work|rib|patt|moss|garter|stst|seam)"
 COLORS = (
     r"(?: (?:mc|cc|maincolor|main color|contrast|white|black|navy|gold|red|blue|green|gray|grey|yellow|pink|brown|"
     r"natural|color|dark|light|w|b|g|r|a|d|m|c)(?= |$)(?! <))?"
@@ -46,7 +46,7 @@ def _plain(name: str) -> Maker:
 
 def _verb(match: re.Match[str], default: str) -> str:
     found = match.groupdict().get("v")
-    return {"seam": "p", "knitting": "k"}.get(found, found) if found else default
+    return {"seam": "p"}.get(found, found) if found else default
 
 
 def _tog(lean: str) -> Maker:
@@ -106,7 +106,7 @@ STITCHES: tuple[tuple[str, Maker], ...] = (
     (r"widen(?: <1>)?(?! (?:<1> )?(?:st )?at )", _fixed("m1", 0, 1)),
     (r"(?:pu|raise|lift|pick up) (?:(?:loop|st|yarn|<1>|thread|horizontal|parallel|bar|strand) ?){1,3}(?:between|before)(?: (?:st|needle|next|<2>|and|last) ?){0,4}(?:(?: ?,)? ?and (?:k|p)(?: (?:it|thru|into|back|of|tbl|in|this) ?){0,4})?", _fixed("m1", 0, 1)),
     (r"(?:dec)(?: <1>)?(?: st)?(?= [,;.)*]| k| p| and|$)", _fixed("dec", 2, 1)),
-    (r"(?:make|m) (?P<n>{N})(?: st)?(?! (?:row|buttonhole|rnd))", _fixed("yo", 0, 1)),
+    (r"(?:make|made|m) (?P<n>{N})(?: st)?(?! (?:row|buttonhole|rnd))", _fixed("yo", 0, 1)),
     (r"(?:bring |throw |put |pass |carry |turn )?(?:yarn )?(?:yo|over|o|yarn over)(?: (?:needle|pin))? (?P<n>{N})(?: x)?(?! (?:row|rnd|k\b|p\b|st))", _fixed("yo", 0, 1)),
     (r"(?P<n>{N}) (?:yo|over)(?:s)?(?= [,;.)*]|$)", _fixed("yo", 0, 1)),
     (r"yarn (?P<n>{N}) x (?:rnd|round|around|over)(?: (?:needle|pin))?", _fixed("yo", 0, 1)),
@@ -127,7 +127,7 @@ STITCHES: tuple[tuple[str, Maker], ...] = (
     (r"p2sso|(?:pass|pull|draw|slip|sl) (?:both|<2>)(?: sl)?(?: st)? over(?: it)?", _fixed("p2sso", 0, -2, "")),
     (PASS, _fixed("psso", 0, -1, "left")),
     (r"cable(?P<c>4|6|8|10|12)", lambda m: Work(f"c{m['c']}", ONE, int(m["c"]), int(m["c"]))),
-    (r"sl (?:next )?(?P<n>{N}) {ST}(?:on|onto|to|in)(?: to)?(?: (?:cn|spare|dpn|alt|<1>|<2>th|cable|needle)){1,3}(?: (?:and )?(?:hold|leave|place|keep|held|left|at|to|in|drop)?(?: (?:in|at|to|it|them))?(?: (?:front|back)(?: of work)?))?", lambda m: Work("cn", figure(m), 1, 1)),
+    (r"(?:sl|place|put) (?:next |<1>th |foll )?(?P<n>{N}) {ST}(?:on|onto|to|in)(?: to)?(?: (?:cn|dpn|alt|<1>|<2>th|cable|needle|hold(?=(?: and| ,)? (?:hold|leave|place|keep|put|let|drop)\b[^.]{0,24}(?:front|back))|spare(?! st))){1,3}(?: ,)?(?: (?:and )?(?:hold|leave|place|keep|held|left|at|to|in|drop|put|fold)?(?: (?:in|at|to|it|them|on))*(?: (?:the )?(?:front|back)(?: of work)?))?", lambda m: Work("cn", figure(m), 1, 1)),
     (r"(?P<v>k|p) (?:the )?(?:{N} )?{ST}(?:from|off|on) (?:cn|spare|cable|dpn)(?: needle)?", lambda m: Work("fromcn", ONE, 0, 0)),
     (r"sl (?:next )?(?P<n>{N}) {ST}(?:on|onto|to)(?: to)?(?: (?:another|hold|dpn|needle|<1>|safety|thread|strand|spare))+(?: for (?:\w++ ?){1,4}(?=[,;.]|$))?", lambda m: Held(figure(m))),
     (r"sl (?P<n>{N}) (?:\w+ )?st (?:left )?(?:from hold )?(?:on|onto)(?: to)? (?:no <\d+> |larger |smaller |size <\d+> |fine |<1> )?needle(?: no <\d+>)?", lambda m: Taken(figure(m), "hold", False)),
@@ -145,13 +145,14 @@ STITCHES: tuple[tuple[str, Maker], ...] = (
     (r"turn(?: work)?", lambda m: Turn()),
     (r"(?:and )?(?:join(?: in)?|use|with|work)(?: in)? (?:another|alt|<2>th|new|second|separate)(?: (?:ball|skein|length|end))(?: of)?(?: yarn)?", lambda m: Parted()),
     (r"(?P<v>" + VERB + r")(?: \w+)? (?:to|up to|until) (?:within )?(?:last )?(?P<n>{N}) {ST}(?:from|of|before) end(?: of (?:row|rnd|needle))?", _reach("last")),
+    (r"(?P<v>" + VERB + r") (?:all (?:st )?(?:but|except)|to all but) (?:last )?(?P<n>{N})(?: st)?(?: of (?:row|rnd|needle))?", _reach("last")),
     (r"(?P<v>" + VERB + r")(?: (?:\w+|all))? (?:to|until|up to) (?:within )?last (?P<n>{N})(?: st)?(?: of (?:row|rnd|needle))?", _reach("last")),
     (r"(?P<v>" + VERB + r") (?:to|until) (?:within )?(?P<n>{N}) {ST}{LEFT}(?: on needle)?", _reach("last")),
     (r"(?P<v>" + VERB + r") (?:until|to) (?:within )?(?P<n>{N}) {ST}(?:before|from|of) (?:next |each )?(?:marker|seam st)", _reach("marker")),
     (r"(?P<v>" + VERB + r")(?: \w+)? to (?:next |<1>th )?marker", _reach("marker0")),
     (r"(?P<v>" + VERB + r")(?: (?:even|all|back|rem|rest|in patt|plain|k|p))*(?: st)? (?:(?:to|until) (?:the )?end|across|all across|back|rest of|balance of|all around|around|all rnd|all along|rem (?:of )?(?:row|st)|all|rem|rest|to (?:front|neck|armhole|side) edge|entire)(?: (?:of )?(?:all )?(?:row|rnd|needle|these st|all st|st|rem st|rem row))*(?! (?:rem |last |next |alt |first |center )*<)", _reach("end")),
     (r"(?P<v>k|p)nit? row", _reach("all")),
-    (r"(?P<v>k|p|work|rib|patt|moss|garter|knitting)(?: (?:plain|across|k))?(?= [.;:]|$)", _reach("all")),
+    (r"(?P<v>k|p|work|rib|patt|moss|garter)(?: (?:plain|across|k))?(?= [.;:]|$)", _reach("all")),
     (r"(?P<v>k|p|rib|work|patt|moss|seam|garter)(?: (?:across|over|next|<1>th|last|these|those|center|rem|all|alt|same))* (?P<n>{N})(?: (?:plain|st|st plain|in back|tbl|b|more|thru back(?: of st)?|of (?:heel|sole|instep|rem|foot) st|in (?:back of )?(?:row|st) below|st in (?:patt|rib|moss|garter|stst)|in (?:patt|rib|moss|garter)|(?:k|p)(?! <)))?" + COLORS, _plain("k")),
     (r"(?P<v>k|p|work|rib|patt) (?:in |into )?(?:back of )?(?:next|same|edge|each|this|seam|center|last|<1>th|sl|that)(?: (?:st|and|below|row|in|k))*(?= [,;.*)]| and| k| p|$)", _plain("k")),
     (r"(?P<n>{N}) (?P<v>k|p|seam|rib)(?: st)?", _plain("k")),

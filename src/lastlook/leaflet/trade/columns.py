@@ -7,12 +7,9 @@ In the canonical text the figure comes before its unit, as it does everywhere el
 from __future__ import annotations
 
 from dataclasses import replace
-from typing import TYPE_CHECKING
 
-from lastlook.leaflet.sizelist import write_values
-
-if TYPE_CHECKING:
-    from lastlook.leaflet.canon import Lexeme
+from lastlook.leaflet.trade.lexeme import Lexeme
+from lastlook.leaflet.trade.sizelist import write_values
 
 UNITS = frozenset({"st", "inch", "in", "cm", "x", "row", "rnd", "sc", "dc"})
 SKIPPED = frozenset({"bar", "."})

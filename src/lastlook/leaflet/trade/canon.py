@@ -11,12 +11,14 @@ from dataclasses import dataclass, replace
 from functools import cached_property
 
 from lastlook.finding import Span
-from lastlook.leaflet.colors import NAMES as COLORS
-from lastlook.leaflet.colors import without_colors
-from lastlook.leaflet.columns import columns
-from lastlook.leaflet.sizelist import labelled_sizes, size_list, write_values
-from lastlook.leaflet.tokens import Sort, Token, number, special, tokens
-from lastlook.leaflet.vocabulary import Vocabulary
+from lastlook.leaflet.trade.colors import NAMES as COLORS
+from lastlook.leaflet.trade.colors import without_colors
+from lastlook.leaflet.trade.columns import columns
+from lastlook.leaflet.trade.lexeme import Lexeme as Lexeme
+from lastlook.leaflet.trade.numbers import ells, halves, numbers_in_words, ordinal_slips
+from lastlook.leaflet.trade.sizelist import labelled_sizes, size_list, write_values
+from lastlook.leaflet.trade.tokens import Sort, Token, number, special, tokens
+from lastlook.leaflet.trade.vocabulary import Vocabulary
 
 PHRASES: dict[tuple[str, ...], str] = {
     ("bind", "off"): "bo", ("binding", "off"): "bo", ("bound", "off"): "bo", ("cast", "off"): "bo",
@@ -32,6 +34,7 @@ PHRASES: dict[tuple[str, ...], str] = {
     ("knit", "up"): "pu",
     ("yarn", "fwd"): "yo", ("yarn", "over"): "yo", ("yarn", "rnd", "needle"): "yo", ("yarn", "on", "needle"): "yo",
     ("yarn", "around", "needle"): "yo", ("yarn", "over", "needle"): "yo", ("yarn", "fwd", "and", "over", "needle"): "yo",
+    ("work", "not"): "donot", ("dpn", "or", "cn"): "cn", ("spare", "double", "pointed", "or", "cn"): "cn", ("double", "pointed", "or", "cn"): "cn", ("spare", "dpn", "or", "cn"): "cn", ("spare", "or", "cn"): "cn",
     ("at", "same", "time"): "sametime", ("at", "same", "x"): "sametime",
     ("as", "before"): "asbefore", ("in", "all"): "in-all", ("altogether",): "in-all",
     ("single", "crochet"): "sc", ("double", "crochet"): "dc", ("half", "double", "crochet"): "hdc",
@@ -43,19 +46,6 @@ PHRASES: dict[tuple[str, ...], str] = {
 _BY_FIRST: dict[str, list[tuple[tuple[str, ...], str]]] = {}
 for _words, _name in sorted(PHRASES.items(), key=lambda pair: -len(pair[0])):
     _BY_FIRST.setdefault(_words[0], []).append((_words, _name))
-
-
-@dataclass(frozen=True)
-class Lexeme:
-    """A canonical word with the stretch of the source it stands for."""
-
-    canon: str
-    start: int
-    end: int
-    capital: bool = False
-    tight: bool = False
-    """Whether it follows the word before it without a space."""
-    figures: tuple[float, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -94,7 +84,7 @@ _EDGES = frozenset({",", ";", ".", ":", "--", "and", "-"})
 def canon(text: str, start: int, end: int, words: Vocabulary, sizes: int) -> Canon:
     """Return a stretch of the source in canonical words; `sizes` is how many the leaflet has, 0 if unknown."""
     raw = [_lexeme(token, before, words) for before, token in _pairs(_mended(tokens(text, start, end), words))]
-    joined = _numbers_in_words(_ordinal_slips(_ells(_without_noise(raw))), words)
+    joined = halves(numbers_in_words(ordinal_slips(ells(_without_noise(raw))), words))
     listed = size_list(labelled_sizes(columns(joined, sizes)), sizes)
     return Canon(tuple(_phrases(without_colors(_stops(_fused(listed, words))), words)))
 
@@ -158,13 +148,19 @@ def _lexeme(token: Token, before: Token | None, words: Vocabulary) -> Lexeme:
         name = special(token)
     elif token.sort is Sort.DASH:
         name = "--"
+    elif token.text in QUOTES and not (before is not None and before.sort is Sort.NUMBER):
+        name = ""
     elif token.sort is Sort.SIGN:
         name = {"<": "less", ">": "over", "|": "bar", "[": "(", "]": ")", "{": "(", "}": ")", "“": "inchmark", "”": "inchmark", '"': "inchmark",
                 "″": "inchmark", "=": "=", "–": "--", "†": "dagger", "×": "*", "✕": "*", "&": "and", "•": "*",
-                "+": "plus", "/": "/"}.get(token.text, token.text)  # fmt: skip
+                "+": "plus", "/": "/", "#": "no"}.get(token.text, token.text)  # fmt: skip
     else:
         name = _word(low, words)
     return Lexeme(name, token.start, token.end, capital, tight, figures)
+
+
+QUOTES = frozenset({'"', "“", "”", "″"})
+"""Signs that mean inches after a number, and quote a word anywhere else."""
 
 
 def _word(low: str, words: Vocabulary) -> str:
@@ -189,77 +185,6 @@ def _without_noise(stream: list[Lexeme]) -> list[Lexeme]:
             capital = False
         else:
             capital = capital or one.capital
-    return out
-
-
-COUNTED = frozenset({"k", "p", "sl", "rib", "make", "m", "inc", "dec", "bo", "co", "work"})
-
-
-def _ells(stream: list[Lexeme]) -> list[Lexeme]:
-    """Read the letter l as 1 where only a number can stand: 'k.l, p.l', 'dec. l st.'."""
-    out: list[Lexeme] = []
-    for spot, one in enumerate(stream):
-        if one.canon in ("l", "i"):
-            before = [past.canon for past in out[-2:] if past.canon != "."][-1:]
-            after = [next_one.canon for next_one in stream[spot + 1 : spot + 2]]
-            if (before and before[0] in COUNTED) or (one.canon == "l" and after and after[0] in ("st", "row", "inch")):
-                one = replace(one, canon=write_values((1.0,)), figures=(1.0,))
-        out.append(one)
-    return out
-
-
-def _ordinal_slips(stream: list[Lexeme]) -> list[Lexeme]:
-    """Read '1st' as 1 stitch after a verb that wants one: 'dec 1st each side', 'bind off 5th at beg'."""
-    out: list[Lexeme] = []
-    for spot, one in enumerate(stream):
-        after = stream[spot + 1].canon if spot + 1 < len(stream) else ""
-        stopped = bool(out) and out[-1].canon == "." and out[-1].tight
-        before = out[-2].canon if stopped and len(out) > 1 else out[-1].canon if out else ""
-        wants = ("inc", "dec") if stopped else ("inc", "dec", "k", "p", "sl", "off")
-        stitch = before in wants and after not in _ORDERED and not after.endswith(">th")
-        if one.canon.endswith(">th") and stitch and one.end - one.start < 5:
-            figures = (float(one.canon[1:-3]),)
-            out.append(replace(one, canon=write_values(figures), figures=figures))
-            one = Lexeme("st", one.end, one.end)
-        out.append(one)
-    return out
-
-
-_ORDERED = frozenset(
-    {"row", "rnd", "needle", "st", "and", ",", "to", "x", "patt", "inch", "-", "--", "ridge", "(", "rib"}
-)
-
-
-def _numbers_in_words(stream: list[Lexeme], words: Vocabulary) -> list[Lexeme]:
-    """Turn 'a hundred and twenty-four' into one number, 'an inch and a half' into 1½."""
-    out: list[Lexeme] = []
-    spot = 0
-    while spot < len(stream):
-        one = stream[spot]
-        if one.canon not in words.numbers:
-            out.append(one)
-            spot += 1
-            continue
-        total, last, stop = 0, 0, spot
-        while stop < len(stream):
-            word = stream[stop].canon
-            value = words.numbers.get(word)
-            if value is None:
-                joins = word == "and" and total >= 100 and stop + 1 < len(stream)
-                if joins and stream[stop + 1].canon in words.numbers:
-                    stop += 1
-                    continue
-                break
-            if value == 100 and total:
-                total, last = total * 100, 100
-            elif total == 0 or (last >= 20 and value < last):
-                total, last = total + value, value
-            else:
-                break
-            stop += 1
-        figures = (float(total),)
-        out.append(Lexeme(write_values(figures), one.start, stream[stop - 1].end, one.capital, one.tight, figures))
-        spot = stop
     return out
 
 

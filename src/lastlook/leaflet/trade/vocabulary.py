@@ -47,7 +47,7 @@ class Vocabulary:
 @cache
 def vocabulary() -> Vocabulary:
     """Return the vocabulary that is shipped."""
-    text = resources.files("lastlook.leaflet").joinpath("abbreviations.toml").read_text(encoding="utf-8")
+    text = resources.files("lastlook.leaflet.trade").joinpath("abbreviations.toml").read_text(encoding="utf-8")
     table = tomllib.loads(text)
     words = {spelling: name for name, spellings in table["words"].items() for spelling in spellings}
     fused = {name: Fused(one[0], one[1], one[2], one[3]) for name, one in table["fused"].items()}

@@ -4,10 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from typing import TYPE_CHECKING
 
-if TYPE_CHECKING:
-    from lastlook.leaflet.canon import Lexeme
+from lastlook.leaflet.trade.lexeme import Lexeme
 
 OPEN, CLOSE = frozenset({"("}), frozenset({")"})
 BETWEEN = frozenset({",", "-", "--", "/", ";", "and", "inchmark", "inch", "in", "st", "cm", "or"})

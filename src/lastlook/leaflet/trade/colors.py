@@ -6,10 +6,7 @@ Colour names: common practice, no source.
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
-
-if TYPE_CHECKING:
-    from lastlook.leaflet.canon import Lexeme
+from lastlook.leaflet.trade.lexeme import Lexeme
 
 _PRINTED = (
     "white black navy gold red blue green gray grey yellow pink brown natural maroon scarlet cream beige fawn orange "
