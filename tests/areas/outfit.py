@@ -2,7 +2,8 @@
 
 The input changes the demo outfit, a fact a line (`knitting.pullover.size = 36`; nothing after `=` takes the fact
 away), or is a whole `outfit.toml` of its own if it has a line in square brackets. Asked for `answers`, what comes
-out is each answer with its parts; asked for a kind of finding, the first finding of that kind as a maker sees it.
+out is each answer with its parts; asked for `fits`, only that of the fit; asked for a kind of finding, the first
+finding of that kind as a maker sees it.
 """
 
 from __future__ import annotations
@@ -17,6 +18,8 @@ def answer(given: str, asked: str) -> str:
     derived = outfit.derive(outfit.read(_folder(given)))
     judged = outfit.verdict(derived)
     questions = (judged.adds_up, judged.fits, judged.enough)
+    if asked == "fits":
+        return _answered(judged.fits)
     if asked == "answers":
         return "\n".join(_answered(one) for one in questions)
     said = [finding for one in questions for finding in one.findings]

@@ -67,7 +67,7 @@ def _more(drafted: paper.Drafted, asked: str, given: str) -> list[Finding]:
         *[one for one in paper.trued(drafted).findings if one.kind == "opening-wanted"],
         *fit.hem_findings(drafted, drafted.easing),
         *fit.seated_findings(fit.fit_of(drafted, drafted.measures, {})),
-        *fit.opening_findings(opening, waist, hip, 200.0, drafted.options.get("side_allowance_mm", 15.0)),
+        *fit.opening_findings(opening, fit.Over(waist, hip, 200.0), drafted.options.get("side_allowance_mm", 15.0)),
         *(make.tissue_findings(drafted, envelope) if asked.startswith("tissue") else ()),
     ]
 

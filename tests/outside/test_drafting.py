@@ -18,7 +18,7 @@ from lastlook.paper import fit
 from lastlook.paper.alter.length import BELOW_HIP_MM
 from lastlook.paper.draft import ask, circle, gored, pleated
 from lastlook.paper.easing import eased_share
-from lastlook.paper.fit import hem, opening, seated, sharing
+from lastlook.paper.fit import elastic, hem, seated, sharing
 
 ROWS = list(csv.DictReader(io.StringIO((Path(__file__).parent / "drafting_values.csv").read_text(encoding="utf-8"))))
 INCH, CM = 25.4, 10.0
@@ -106,8 +106,8 @@ CHECKS: dict[str, Callable[[], float]] = {
     "C136": lambda: band(28 * INCH, 0, INCH) / INCH,
     "C137": lambda: eased_share(29, 28) * 100,
     "C138": lambda: eased_top(710, 25) / CM,
-    "C141": lambda: float(opening.needs_no_opening(28 * INCH, 38 * INCH)),
-    "C142": lambda: float(opening.needs_no_opening(28 * INCH, 39 * INCH)),
+    "C141": lambda: float(elastic.needs_no_opening(28 * INCH, 38 * INCH)),
+    "C142": lambda: float(elastic.needs_no_opening(28 * INCH, 39 * INCH)),
     "C143": lambda: pleated.take_up_mm(44, 14),
     "C144": lambda: pleated.take_up_mm(44, 20),
     "C145": lambda: pleated.take_up_mm(44, 27.5),
@@ -126,9 +126,9 @@ CHECKS: dict[str, Callable[[], float]] = {
     "C158": lambda: sharing.per_edge_mm(40, 2) / CM,
     "C159": lambda: sharing.per_edge_mm(3 * INCH, 6) / INCH,
     "C160": lambda: sharing.per_half_mm(34 * INCH, 30 * INCH) / INCH,
-    "C180": lambda: opening.stretch_share(100, 140) * 100,
-    "C181": lambda: opening.elastic_cut_mm(720) / CM,
-    "C182": lambda: opening.elastic_shorter_mm(30 * INCH) / INCH,
+    "C180": lambda: elastic.stretch_share(100, 140) * 100,
+    "C181": lambda: elastic.elastic_cut_mm(720) / CM,
+    "C182": lambda: elastic.elastic_shorter_mm(30 * INCH) / INCH,
 }
 
 

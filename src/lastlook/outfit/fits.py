@@ -7,7 +7,9 @@ from lastlook.outfit.answer import Answer, Answered, Part, within
 from lastlook.outfit.derive import Derived
 from lastlook.outfit.garment.knitted import Knitted
 from lastlook.outfit.garment.level import Level, judged
-from lastlook.outfit.garment.levels import knitted_levels, sewn_levels, with_size
+from lastlook.outfit.garment.levels import knitted_levels, with_size
+from lastlook.outfit.garment.sewn import Sewn
+from lastlook.outfit.garment.skirt import getting_in, looser, printed_size, sewn_levels
 from lastlook.outfit.names import title
 from lastlook.outfit.over import over_the_waistband
 from lastlook.quantity import Missing
@@ -21,7 +23,7 @@ def fits(derived: Derived) -> Answered:
     for one in derived.knitted:
         parts += _knitted(derived, one)
     for sewn in derived.sewn:
-        parts += [judged(level, derived.outfit.manner) for level in sewn_levels(derived.outfit, sewn)]
+        parts += _sewn(derived, sewn)
     return Answered(QUESTION, (*parts, *over_the_waistband(derived)))
 
 
@@ -45,6 +47,18 @@ def _knitted(derived: Derived, one: Knitted) -> list[Part]:
     parts = [judged(level, manner, attempt) for level in levels]
     misfits = (Answer.NO, Answer.TIGHT)
     return [_cured(part, better) if better and part.answer in misfits else part for part in parts]
+
+
+def _sewn(derived: Derived, one: Sewn) -> list[Part]:
+    """Return every level of a skirt, how she gets into it, and which printed size is hers."""
+    outfit = derived.outfit
+    parts = []
+    for level in sewn_levels(outfit, one):
+        cure = looser(outfit, one, level) if level.answer[0] in (Answer.NO, Answer.TIGHT) else None
+        part = judged(level, outfit.manner, cure.say if cure else None)
+        parts.append(_cured(part, cure) if cure else part)
+    more = (getting_in(outfit, one), printed_size(outfit, one.plan))
+    return [*parts, *(part for part in more if part is not None)]
 
 
 def _cured(part: Part, cure: Cure) -> Part:

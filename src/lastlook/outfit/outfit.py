@@ -6,11 +6,13 @@ really came off the needles or the machine; fact beats plan.
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 from lastlook import paper
 from lastlook.finding import Finding
 from lastlook.outfit.written.document import Document
+from lastlook.paper import fit, make
 from lastlook.paper.toile import Toile
 from lastlook.quantity import Units
 from lastlook.stock import Cloth, Notion, Swatch, Yarn
@@ -28,10 +30,15 @@ class Manner:
 
 @dataclass(frozen=True)
 class Ease:
-    """How much more than the body a garment is to measure at one level, least and most, in mm."""
+    """How much more than the body a garment is to measure at one level, least and most, in mm; most may be infinite."""
 
     low_mm: float
     high_mm: float
+
+    @property
+    def is_open(self) -> bool:
+        """Whether there is no most: any amount more is welcome."""
+        return math.isinf(self.high_mm)
 
 
 @dataclass(frozen=True)
@@ -87,6 +94,14 @@ class Sewing:
     alterations: tuple[paper.Alteration, ...] = ()
     eases: float | None = None
     """Share by which a test strip of this cloth could be eased; None where none was sewn."""
+    ease: tuple[tuple[str, Ease], ...] = ()
+    """Ease wanted by level: 'waist', 'high hip', 'hip', 'knee', 'hem'."""
+    opening: fit.Opening | None = None
+    elastic: fit.Elastic | None = None
+    printed: fit.Printed | None = None
+    """The sizes of the pattern that it comes from."""
+    envelope: make.Envelope | None = None
+    """What the envelope of a second-hand pattern says."""
     toiles: tuple[Toile, ...] = ()
     """Mock-ups that were put on, with what was seen."""
     lay: str | None = None

@@ -32,8 +32,8 @@ SURE = {
     "high hip": "top_hip_girth",
     "hip": "hip_girth",
     "knee": "stride_girth",
-    "waist, sitting": "waist_girth_sitting",
-    "hip, sitting": "hip_girth_sitting",
+    "waist when sitting": "waist_girth_sitting",
+    "hip when sitting": "hip_girth_sitting",
 }
 """The measure that a level is held against; for the knee it is the girth round both knees in a walking step."""
 
@@ -43,14 +43,14 @@ def body_at(level: str, measures: Mapping[str, float], depth_mm: float | None = 
 
     `depth_mm` is how far below the waist a hem hangs.
 
-    >>> body_at("hip, sitting", {"hip_girth": 970.0}).mm.best
+    >>> body_at("hip when sitting", {"hip_girth": 970.0}).mm.best
     996.0
     """
     name = SURE.get(level, "stride_girth")
     if name in measures and level != "hem":
         return by_tape(name, measures[name])
-    if level.endswith(", sitting"):
-        return _sitting(level.removesuffix(", sitting"), measures)
+    if level.endswith(" when sitting"):
+        return _sitting(level.removesuffix(" when sitting"), measures)
     if level == "high hip":
         return _high_hip(measures)
     if level == "knee":
@@ -82,8 +82,10 @@ def _high_hip(measures: Mapping[str, float]) -> Measure | None:
 
 def _step(measures: Mapping[str, float]) -> Measure:
     knee, stature = measures.get("knee_girth", KNEE_MM), measures.get("stature", STATURE_MM)
-    mm = knee + STEP_SHARE * stature
-    return Measure("stride_girth", give_or_take(mm, mm * STEP_DOUBT), Origin.ASSUMED, "assumed from the height")
+    parted = STEP_SHARE * stature
+    return Measure(
+        "stride_girth", give_or_take(knee + parted, parted * STEP_DOUBT), Origin.ASSUMED, "assumed from the height"
+    )
 
 
 def _at_hem(measures: Mapping[str, float], depth_mm: float) -> Measure | None:

@@ -29,22 +29,40 @@ def hem_depth_mm(pieces: Sequence[PaperPiece]) -> float | None:
     return None
 
 
+def top_mm(pieces: Sequence[PaperPiece]) -> float | None:
+    """Return how long the skirt top is as it is cut, darts closed, before it is drawn in."""
+    return _girth("waist", [piece for piece in pieces if piece.role == "skirt"])
+
+
 def _girth(level: str, shell: Sequence[PaperPiece]) -> float | None:
     if not shell:
         return None
     if level in ("waist", "hem"):
         return sum(side.sewn_mm * piece.times for piece in shell for side in piece.sides if side.name == level)
-    widths = [_across(piece, level) for piece in shell]
+    heights = [piece.level(level) for piece in shell]
+    widths = [None if y is None else _across(piece, y) for piece, y in zip(shell, heights, strict=True)]
+    return _round(widths, shell)
+
+
+def girth_near(pieces: Sequence[PaperPiece], level: str, lower_mm: float) -> float | None:
+    """Return the assembled girth so far below a level, above it if less than nothing."""
+    shell = [piece for piece in pieces if piece.role == "skirt"]
+    heights = [piece.level(level) for piece in shell]
+    if not shell:
+        return None
+    return _round(
+        [None if y is None else _across(piece, y - lower_mm) for piece, y in zip(shell, heights, strict=True)], shell
+    )
+
+
+def _round(widths: Sequence[float | None], shell: Sequence[PaperPiece]) -> float | None:
     if any(width is None for width in widths):
         return None
     return sum((width or 0.0) * piece.times for width, piece in zip(widths, shell, strict=True))
 
 
-def _across(piece: PaperPiece, level: str) -> float | None:
-    """Return a piece's width at a level: straight across, or round the circle that it is a part of."""
-    y = piece.level(level)
-    if y is None:
-        return None
+def _across(piece: PaperPiece, y: float) -> float | None:
+    """Return a piece's width at a height: straight across, or round the circle that it is a part of."""
     if piece.centre is None:
         return piece.width_mm(y) if not _darts_reach(piece, y) else _less_darts(piece, y)
     waist = piece.side("waist")

@@ -1,4 +1,4 @@
-"""The levels at which garments are judged, and how much ease is wanted where nobody said.
+"""The levels at which knitted garments are judged, and how much ease is wanted where nobody said.
 
 Ease at the bust by class (Craft Yarn Council fit chart, from memory): standard is 2 to 4 inches more than the body.
 The other defaults are common practice, no source; whatever the outfit says outranks them.
@@ -12,7 +12,6 @@ from dataclasses import replace
 from lastlook.outfit.garment.knitted import Knitted, in_size
 from lastlook.outfit.garment.knitted_shape import Heights, girth_at_underarm, is_body, is_sleeve
 from lastlook.outfit.garment.level import Level
-from lastlook.outfit.garment.sewn import Sewn
 from lastlook.outfit.names import title
 from lastlook.outfit.outfit import Ease, Outfit
 from lastlook.quantity import Gauge, Missing, Spread, exactly
@@ -25,11 +24,6 @@ KNITTED: dict[str, tuple[str, Ease]] = {
     "armhole depth": ("scye_depth", Ease(0.0, 60.0)),
 }
 """Level, the body's measure, the ease wanted of a knitted garment."""
-SEWN: dict[str, tuple[str, Ease]] = {
-    "waist": ("waist_girth", Ease(10.0, 40.0)),
-    "hip": ("hip_girth", Ease(50.0, 150.0)),
-}
-"""Waist 1/2 to 3/4 in for a skirt, hip 2 in and more (Central Washington University costume text, ch. 16, read)."""
 
 
 def with_size(one: Knitted, size: str) -> Knitted:
@@ -85,30 +79,3 @@ def _raglan_depth(body: Heights, sleeve: Heights, gauge: Gauge) -> Spread | Miss
     """Return shaping depth and half the sleeve's top, which lies over the shoulder (TenDyke raglan pages, read)."""
     depth = gauge.length_mm(body.rows - body.rows_to_underarm)
     return depth if isinstance(depth, Missing) else depth + gauge.width_mm(sleeve.top_sts / 2).best
-
-
-def sewn_levels(outfit: Outfit, one: Sewn) -> tuple[Level, ...]:
-    """Return the levels of a sewn garment that the draft gives."""
-    out = []
-    for name, (body, ease) in SEWN.items():
-        girth = _band_mm(one) if name == "waist" else one.drafted.girths_mm.get(name)
-        if not one.drafted.pieces:
-            continue
-        gets: Spread | Missing = (
-            Missing(f"girth at the {name}", "Draft the pieces with this level marked.")
-            if girth is None
-            else Spread(girth, girth - SEWING_MM, girth + SEWING_MM)
-        )
-        out.append(Level(title(one.plan.name), name, body, measure(outfit.wearer, body), ease, gets))
-    return tuple(out)
-
-
-SEWING_MM = 4.0
-"""A careful hand sews a garment to within 4 mm in girth, 0.5 mm at each of eight seam edges (common practice, no
-source)."""
-
-
-def _band_mm(one: Sewn) -> float | None:
-    """Return what goes round the waist: the band that the skirt is eased onto, or the skirt's own top without one."""
-    seam = next((seam for seam in one.drafted.seams if "band" in seam.mate.b.piece.lower()), None)
-    return one.drafted.girths_mm.get("waist") if seam is None else seam.b_length

@@ -6,19 +6,34 @@ A stored lay is judged again with the pieces as they are now; only if it breaks 
 from __future__ import annotations
 
 import json
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from lastlook import lay, paper
 from lastlook.finding import Certainty, Finding, Where
+from lastlook.outfit.garment.printed_length import assumed_length_mm
 from lastlook.outfit.garment.problem import problem
 from lastlook.outfit.outfit import Outfit, Sewing
 from lastlook.quantity import Missing, Origin
 from lastlook.stock import Cloth
 from lastlook.wearer import Measure, measure
 
-ASKED = ("waist_girth", "hip_girth", "top_hip_girth", "waist_to_hip", "waist_to_hem", "waist_to_knee", "stature")
-"""The measures that drafts ask for."""
+ASKED = (
+    "waist_girth",
+    "hip_girth",
+    "top_hip_girth",
+    "waist_to_top_hip",
+    "waist_to_hip",
+    "waist_to_hem",
+    "waist_to_knee",
+    "stature",
+    "knee_girth",
+    "stride_girth",
+    "waist_girth_sitting",
+    "hip_girth_sitting",
+)
+"""The measures that drafts and their fit ask for."""
 
 
 ROOMY = 0.8
@@ -101,11 +116,21 @@ def draft(outfit: Outfit, plan: Sewing) -> paper.Drafted:
     """Return the pieces of a sewing for this wearer, altered as planned."""
     known = {name: measure(outfit.wearer, name) for name in ASKED}
     measures = {name: one.mm.best for name, one in known.items() if isinstance(one, Measure)}
+    measures |= _knee(outfit, measures)
     options = dict(plan.options)
-    if "waist_to_hem" in measures:
-        options.setdefault("length_mm", measures["waist_to_hem"])
+    length = measures.get("waist_to_hem") or assumed_length_mm(outfit, plan)
+    if length is not None:
+        options.setdefault("length_mm", length)
     drafted = paper.draft(plan.kind, measures, options)
     return paper.alter(replace(drafted, easing=_easing(plan, outfit.cloth(plan.cloth))), plan.alterations)
+
+
+def _knee(outfit: Outfit, measures: Mapping[str, float]) -> dict[str, float]:
+    """Return how far the knee lies below the waist, from both heights, where it was not measured."""
+    waist, knee = measure(outfit.wearer, "waist_height"), measure(outfit.wearer, "knee_height")
+    if "waist_to_knee" in measures or isinstance(waist, Missing) or isinstance(knee, Missing):
+        return {}
+    return {"waist_to_knee": waist.mm.best - knee.mm.best}
 
 
 def _easing(plan: Sewing, cloth: Cloth | None) -> paper.Easing:

@@ -10,13 +10,14 @@ from lastlook.knit.compose.alter import LONGER, WIDER
 from lastlook.outfit.outfit import Ease, Knitting, MadePiece, Manner, Sewing
 from lastlook.outfit.written.document import Document
 from lastlook.outfit.written.read_log import read_log
+from lastlook.outfit.written.read_skirt import SKIRT, read_elastic, read_envelope, read_opening, read_printed
 from lastlook.outfit.written.read_toiles import read_toiles
 from lastlook.outfit.written.table import Table, count, grams, length_mm, one_of, strangers, unread
 from lastlook.quantity import Units, Unread, read_length
 from lastlook.quantity.length import read_number
 
 KNITTING = ("leaflet", "size", "yarn", "swatch", "ease", "longer", "wider", "readings", "corrections", "place", "log")
-SEWING = ("kind", "cloth", "eases", "fold", "options", "alterations", "toiles", "lay")
+SEWING = ("kind", "cloth", "eases", "fold", "options", "alterations", "toiles", "lay", "ease", *SKIRT)
 MADE = ("garment", "piece", "rows", "rows_to_underarm", "cast_on", "stitches", "width", "length", "grams")
 FOLDS = ("none", "lengthwise", "both-selvedges-to-middle", "crosswise")
 
@@ -123,6 +124,11 @@ def read_sewings(facts: Table, manner: Manner, findings: list[Finding]) -> tuple
                 options=_options(dict(entry.get("options", {})), manner.units, path, findings),
                 alterations=_alterations(entry.get("alterations", []), path, findings),
                 eases=_share(entry, path, findings),
+                ease=_ease(dict(entry.get("ease", {})), manner.units, path, findings),
+                opening=read_opening(entry, path, manner.units, findings),
+                elastic=read_elastic(entry, path, manner.units, findings),
+                printed=read_printed(entry, path, manner.units, findings),
+                envelope=read_envelope(entry, path, manner.units, findings),
                 toiles=read_toiles(entry.get("toiles", []), path, findings),
                 lay=_word(entry, "lay"),
             )
@@ -149,6 +155,10 @@ def _options(facts: Table, units: Units, path: str, findings: list[Finding]) -> 
     for key, value in facts.items():
         if isinstance(value, int | float):
             out.append((key, float(value)))
+            continue
+        share = read_number(str(value).removesuffix("%").strip()) if str(value).endswith("%") else None
+        if share is not None:
+            out.append((f"{key}_share", share / 100))
             continue
         mm = length_mm(facts, key, units, f"{path}options.", findings)
         out += [] if mm is None else [(f"{key}_mm", mm)]

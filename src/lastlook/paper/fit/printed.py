@@ -21,6 +21,15 @@ class PrintedSize:
 
 
 @dataclass(frozen=True)
+class Printed:
+    """A pattern's table of sizes, and the height it was drawn for."""
+
+    sizes: tuple[PrintedSize, ...]
+    height: str | None = None
+    """'short', 'average' or 'tall'; None where the pattern does not say."""
+
+
+@dataclass(frozen=True)
 class Choice:
     """A size with what it leaves to alter; plus is to let out or lengthen."""
 

@@ -1,8 +1,6 @@
 """Ease held against what a body does: standing, and sitting, where girths grow.
 
-Growth on a chair: waist 15 mm, hip 26 mm (mean figures quoted in cutting texts, from memory, medium to low
-confidence). Ease needed is the usual ease or, if more, the growth and 1 cm. Cloth that stretches gives half of its
-stretch.
+Ease needed is the usual ease or, if more, what sitting adds and 1 cm. Cloth that stretches gives half of its stretch.
 """
 
 from __future__ import annotations
@@ -11,9 +9,10 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from lastlook.finding import Certainty, Finding, Where
+from lastlook.paper.body import body_at
 from lastlook.paper.drafted import Drafted
+from lastlook.quantity import Origin
 
-GROWTH_MM = {"waist": 15.0, "hip": 26.0}
 USUAL_MM = {"waist": (12.7, 19.05), "hip": (50.8, 69.85)}
 """Usual ease: 1/2-3/4 in at the waist, 2-2 3/4 in at the hip (Central Washington University ch. 16, read)."""
 SPARE_MM = 10.0
@@ -55,13 +54,13 @@ def fit_of(drafted: Drafted, measures: Mapping[str, float], give_mm: Mapping[str
     """Return waist and hip held against the body; `give_mm` is what elastic adds at a level."""
     out = []
     stretch = drafted.options.get("stretch_share", 0.0) * TAKEN_SHARE
-    for level, growth in GROWTH_MM.items():
+    for level in USUAL_MM:
         girth, body = drafted.girths_mm.get(level), measures.get(f"{level}_girth")
-        if girth is None or body is None:
+        seated = body_at(f"{level} when sitting", measures)
+        if girth is None or body is None or seated is None:
             continue
-        seated = measures.get(f"{level}_girth_sitting")
         give = give_mm.get(level, 0.0) + (body * stretch if level == "hip" else 0.0)
-        out.append(LevelFit(level, girth, body, seated or body + growth, seated is not None, give))
+        out.append(LevelFit(level, girth, body, seated.mm.best, seated.origin is Origin.MEASURED, give))
     return tuple(out)
 
 

@@ -7,12 +7,12 @@ from dataclasses import replace
 from lastlook.finding import Finding
 from lastlook.paper.alter import Alteration, alter, read_alteration
 from lastlook.paper.drafted import Drafted
-from lastlook.paper.fit import fit_of, hem_findings, opening_note, seated_findings
-from lastlook.paper.truing.cure import Remedy
+from lastlook.paper.fit import Over, fit_of, hem_findings, opening_note, seated_findings
+from lastlook.paper.truing.cure import Remedy, levelled
 from lastlook.paper.truing.seams import edit, open_seams
 from lastlook.paper.truing.shape import shape_findings
 
-__all__ = ["Remedy", "closed", "edit", "true", "trued"]
+__all__ = ["Remedy", "closed", "edit", "levelled", "true", "trued"]
 
 
 def true(drafted: Drafted, facts: str = "") -> tuple[Finding, ...]:
@@ -29,7 +29,7 @@ def trued(drafted: Drafted) -> Drafted:
         drafted.measures.get("hip_girth"),
         drafted.measures.get("waist_to_hip"),
     )
-    opening = () if waist is None or hip is None or depth is None else (opening_note(waist, hip, depth),)
+    opening = () if waist is None or hip is None or depth is None else (opening_note(Over(waist, hip, depth)),)
     return replace(drafted, findings=(*drafted.findings, *true(drafted), *hem, *worn, *opening))
 
 

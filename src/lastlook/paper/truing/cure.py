@@ -90,7 +90,7 @@ def _at_sides(drafted: Drafted, join: Join, tops: list[PaperPiece], over_mm: flo
     by = _solved(drafted, join, make, -FURTHEST_MM, FURTHEST_MM, over_mm)
     if by is None:
         return None
-    level = _levelled(drafted, make(by))
+    level = levelled(drafted, make(by))
     if level:
         by = _solved(drafted, join, lambda mm: (*make(mm), *level), by - 1, by + 1, over_mm) or by
     verb = "take" if by < 0 else "let"
@@ -99,7 +99,7 @@ def _at_sides(drafted: Drafted, join: Join, tops: list[PaperPiece], over_mm: flo
     return Remedy(say, (*make(by), *level), abs(by) <= SAFE_EDGE_MM)
 
 
-def _levelled(drafted: Drafted, moved: tuple[Alteration, ...]) -> tuple[Alteration, ...]:
+def levelled(drafted: Drafted, moved: tuple[Alteration, ...]) -> tuple[Alteration, ...]:
     """Return what makes the side seams equal again after the sides were moved: a hair at the longer one's waist."""
     after = alter(drafted, moved)
     extra: list[Alteration] = []

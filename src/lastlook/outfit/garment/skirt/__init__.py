@@ -1,0 +1,8 @@
+"""A skirt judged on its wearer: every level standing and sitting, how she gets into it, which printed size is hers."""
+
+from lastlook.outfit.garment.skirt.getting_in import getting_in
+from lastlook.outfit.garment.skirt.levels import sewn_levels
+from lastlook.outfit.garment.skirt.looser import looser
+from lastlook.outfit.garment.skirt.sizes import printed_size
+
+__all__ = ["getting_in", "looser", "printed_size", "sewn_levels"]
