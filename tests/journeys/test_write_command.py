@@ -31,10 +31,10 @@ def test_written_out_and_read_again(tmp_path: Path, capsys: pytest.CaptureFixtur
 def test_british_words_for_a_left_hand(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     leaflet = tmp_path / "leaflet.txt"
     leaflet.write_text(outfit.demo().text("leaflets/harbour-lights.txt") or "", encoding="utf-8")
-    words = ["write", str(leaflet), "--size", "36", "--english", "UK", "--units", "cm", "--hand", "left"]
+    words = ["write", str(leaflet), "--size", "36", "--terms", "uk", "--units", "cm", "--hand", "left"]
     assert main(words) == 1, "the slip is still in it"
     told = capsys.readouterr()
-    assert "cast off" in told.out and "bind off" not in told.out and "TENSION" in told.out
+    assert "Cast off" in told.out and "bind off" not in told.out.lower() and "TENSION" in told.out
     assert "10 cm" in told.out
     assert "does not add up" in told.err
 

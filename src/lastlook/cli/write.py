@@ -11,7 +11,7 @@ from pathlib import Path
 
 from lastlook import knit
 from lastlook.cli.leaflets import chosen_size, leaflet_at
-from lastlook.knit.written import English, Hand, Manner
+from lastlook.knit import English, Hand, Manner
 from lastlook.quantity import Units
 
 
@@ -19,8 +19,8 @@ def add(parser: argparse.ArgumentParser) -> None:
     """Name what the command takes."""
     parser.add_argument("leaflet", metavar="FILE", help="the leaflet as a text file")
     parser.add_argument("--size", help="the size to write out; the only one where there is but one")
-    parser.add_argument("--english", choices=("US", "UK"), default="US", help="whose terms (US)")
-    parser.add_argument("--units", choices=("inches", "cm"), default="inches", help="which tape (inches)")
+    parser.add_argument("--terms", choices=("us", "uk"), default="us", help="whose terms (us)")
+    parser.add_argument("--units", choices=("in", "cm"), default="in", help="which tape (in)")
     parser.add_argument("--hand", choices=("right", "left"), default="right", help="which hand leads (right)")
     parser.add_argument("--out", metavar="FILE.txt", type=Path, help="write it into this file")
 
@@ -35,16 +35,16 @@ def run(args: argparse.Namespace) -> int:
     if size is None:
         return 2
     manner = Manner(
-        English.BRITISH if args.english == "UK" else English.AMERICAN,
-        Units(args.units),
+        English.BRITISH if args.terms == "uk" else English.AMERICAN,
+        Units.CM if args.units == "cm" else Units.INCHES,
         Hand.LEFT if args.hand == "left" else Hand.RIGHT,
     )
-    written = knit.write(reading, size.size, manner)
+    written = knit.written(reading, size.size, manner)
     if args.out is None:
-        print(written, end="")
+        print(written.text, end="")
     else:
         try:
-            args.out.write_text(written, encoding="utf-8")
+            args.out.write_text(written.text, encoding="utf-8")
         except OSError as trouble:
             print(f"{args.out} can't be written: {trouble.strerror}. Name another file.", file=sys.stderr)
             return 2
@@ -52,4 +52,9 @@ def run(args: argparse.Namespace) -> int:
         said = f"Size {size.size}: {size.verdict}. Look at `lastlook read {args.leaflet}` before you knit from this."
         print(said, file=sys.stderr)
         return 1
-    return 0
+    for piece, row in written.strays:
+        said = (
+            f"{piece}, from row {row}: what is written here gives other counts than the leaflet. Keep to the leaflet."
+        )
+        print(said, file=sys.stderr)
+    return 1 if written.strays else 0

@@ -5,7 +5,7 @@ from lastlook.knit.outline import outline
 from lastlook.knit.read import read
 from lastlook.knit.reading import LeafletReading, SizeReading
 from lastlook.knit.worked import Act, Ended, Shaping, Side, Stated, WorkedPiece, WorkedRow
-from lastlook.knit.written import English, Hand, Manner, write
+from lastlook.knit.written import English, Hand, Manner, Written, write, written
 
 __all__ = [
     "Act",
@@ -20,8 +20,10 @@ __all__ = [
     "Stated",
     "WorkedPiece",
     "WorkedRow",
+    "Written",
     "as_json",
     "outline",
     "read",
     "write",
+    "written",
 ]

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 from bisect import bisect_right
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 
 from lastlook.finding import Finding, Span
@@ -78,18 +78,19 @@ def locate(text: str, key: str) -> Span | None:
 
 def corrected(text: str, corrections: Mapping[str, str]) -> Corrected:
     """Return the text with corrections laid over it; one whose phrase is not found changes nothing."""
-    spots = []
-    for key, value in corrections.items():
-        span = locate(text, key)
-        if span is not None:
-            spots.append((span, value))
-    if not spots:
-        return Corrected(text)
-    out, at, cuts, length = "", 0, [], 0
-    for span, value in sorted(spots, key=lambda pair: pair[0].start):
-        if span.start < at:
+    found = [(locate(text, key), value) for key, value in corrections.items()]
+    return exchanged(text, [((span.start, span.end), value) for span, value in found if span is not None])
+
+
+def exchanged(text: str, spots: Iterable[tuple[tuple[int, int], str]]) -> Corrected:
+    """Return the text with stretches of it exchanged; of two that overlap the first stands."""
+    out, at, cuts = [], 0, []
+    length = 0
+    for (start, end), value in sorted(spots, key=lambda pair: pair[0][0]):
+        if start < at:
             continue
-        out += text[at : span.start] + value
-        at, length = span.end, len(value)
-        cuts.append((len(out), span.end, length))
-    return Corrected(out + text[at:], tuple(cuts))
+        out += [text[at:start], value]
+        length += start - at + len(value)
+        at = end
+        cuts.append((length, end, len(value)))
+    return Corrected("".join([*out, text[at:]]), tuple(cuts)) if cuts else Corrected(text)

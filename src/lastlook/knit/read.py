@@ -10,6 +10,7 @@ from lastlook.knit import tell
 from lastlook.knit.assemble import Plan, plan
 from lastlook.knit.choose import Choice, Outcome, Reader, decide
 from lastlook.knit.correct import Corrected, corrected
+from lastlook.knit.hand import handed
 from lastlook.knit.mend import Mended, mends
 from lastlook.knit.needle import Trouble
 from lastlook.knit.prove import finished, leans
@@ -34,11 +35,11 @@ def read(
 
     `gauge` is the wearer's own, `choices` the readings she chose, `corrections` those that she accepted.
     """
-    fixed = corrected(text, corrections or {})
-    leaflet = paper.read(fixed.text)
+    page = handed(corrected(text, corrections or {}))
+    leaflet = paper.read(page.text)
     made = plan(leaflet)
     reader = Reader(leaflet, made, gauge or leaflet.gauge)
-    outcomes, decided = decide(reader, choices or {})
+    outcomes, decided = decide(reader, page.choices(choices or {}))
     unread = _unread(leaflet, made, outcomes)
     names = leaflet.sizes
     findings = _proven(reader, outcomes, decided, size)
@@ -56,7 +57,7 @@ def read(
         SourceText(text), leaflet.title, names, leaflet.gauge, len(steps), len(steps) - len(unread),
         tuple(unread), shown, tuple(sorted(findings, key=_order)),
     )  # fmt: skip
-    return fixed.back(result)
+    return page.back(result)
 
 
 def _proven(reader: Reader, outcomes: list[Outcome], decided: list[Choice], size: str | None) -> list[Finding]:
