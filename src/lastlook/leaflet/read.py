@@ -6,7 +6,7 @@ import re
 from dataclasses import replace
 
 from lastlook.finding import SourceText, Span
-from lastlook.leaflet import header
+from lastlook.leaflet import header, size_names
 from lastlook.leaflet.crochet_terms import american
 from lastlook.leaflet.instruction import Nothing, Step
 from lastlook.leaflet.layout import Head, heads
@@ -31,7 +31,7 @@ def read(text: str, *, corrections: dict[str, str] | None = None) -> Leaflet:
     own = header.own_words(text, found, words)
     if own:
         words = words.with_own(own)
-    names = header.sizes(text, found) or header.inferred(text, words)
+    names = size_names.sizes(text, found) or size_names.inferred(text, words)
     printed = header.gauge(text, found, words)
     measure = gauge_of(printed[0], printed[1], Origin.PRINTED) if printed else None
     parts = [part for head in _split(text, found) for part in _part(text, head, words, len(names))]

@@ -27,7 +27,7 @@ def printed(cursor: Cursor, before: list[Step]) -> Step | None:
 
 def _bracketed(cursor: Cursor) -> Printed | None:
     match = cursor.take(
-        r"(?:,|--|\.|:)? ?\( (?:there (?:are|is|be) |you (?:should )?(?:now )?having |having |leave |= |total |making |about )*(?P<n>{N}) (?P<w>st|row|rnd|sc|dc|loops)(?: now)?"
+        r"(?:,|--|\.|:)? ?\( (?:there (?:are|is|be) |you (?:should )?(?:now )?having |having |leave |= |total |making |about |these |this is |this leave )*(?P<n>{N}) (?P<w>st|row|rnd|sc|dc|loops)(?: (?:now|are))?"
         + AFTER
         + r" ?\.? ?\)"
     )

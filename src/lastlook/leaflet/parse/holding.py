@@ -23,6 +23,12 @@ ONTO = r"(?:off )?(?:on|onto|to|upon|in)(?: to)? (?:(?:another|<1>|separate|extr
 
 
 def _hold(cursor: Cursor) -> Step | None:
+    half = cursor.take(
+        r"(?:and )?(?:divide|separate) (?:st|work) (?:in|into) (?:half|<2>(?: equal)?(?: parts| halves)?)(?: (?:for|at) (?:neck|v neck|front|opening))?(?: ,)?(?: and)? ?(?:sl|place|put|leave) (?:<1> |first |<1>th |one )?(?:side|half|set|st)(?: of st)? "
+        + ONTO
+    )
+    if half:
+        return Hold(None, "half")
     whole = cursor.take(
         r"(?:and )?(?:divide|leave|place|sl|put|keep|arrange)(?: (?:rem|alt|others?|st|these|instep|all))+(?: (?:evenly|equally))?"
         r"(?: (?:on|onto|to|<\d>|needle|dpn|hold|and|leave|them|place|spare|hold))* for (?:instep|front|top of foot|foot|upper)(?: (?:of foot|needle|later|use))*"
@@ -57,7 +63,7 @@ def _hold(cursor: Cursor) -> Step | None:
 BACK_TO = (
     r"(?:and )?(?:now )?(?:use rs (?:of work )?facing ,? ?)?(?:return|go back|come back|join|rejoin|attach|turn back)"
     r"(?: (?:in|yarn|new|ball|of|at|neck|inner|inside|center|front|armhole|edge|end|another|second|,))* (?:to|at) (?P<w>rem |alt |left |<1>th |<2>th |right |last |these |those )*"
-    r"(?:(?P<n>{N}) )?(?:rem |alt |left )*(?:front |neck |back |shoulder |sleeve )?st(?P<tail>(?: (?:which|that|were|was|previously|left|rem|waiting|unworked|on(?:to)?|at|for|of|from|hold|needle|neck|inner|inside|center|front|back|armhole|shoulder|side|edge|end|right|only|<2>th|<1>th|first|second))*)"
+    r"(?:set of )?(?:(?P<n>{N}) )?(?:rem |alt |left )*(?:front |neck |back |shoulder |sleeve )?st(?P<tail>(?: (?:which|that|were|was|previously|left|rem|waiting|unworked|on(?:to)?|at|for|of|from|hold|needle|neck|inner|inside|center|front|back|armhole|shoulder|heel|instep|side|edge|end|right|only|<2>th|<1>th|first|second))*)"
 )
 ON_NEEDLE = (
     r"(?:and )?(?:sl|place|put|take|return)(?: (?:rem|alt|left|held|these|those|<2>th|other|last|neck|front|back|set|of))*(?: (?P<n>{N}))?(?: (?:rem|left|alt|held|st|from hold|on hold|from))* "
@@ -91,12 +97,17 @@ def _resume(cursor: Cursor) -> Step | None:
     if cursor.take(r"(?:and )?(?:cont |work )(?:on )?(?:<1>th|first) set of st"):
         return Resume(None, "first")
     match = cursor.take(
-        r"(?:and )?(?:use rs (?:of work )?facing ,? ?)?(?:join|rejoin|attach|return|sl|place|take|cont|work|go back|with|now work|for|to|pu)(?: (?:in|on|back|to|with|at|yarn|up|onto|work|cont|,|alt|first|and|neck edge|inner end|inside|center|edge|end|of|<\d> needle|needle|no <\d+>|larger|smaller|hold|next|start|beg|ws|rs|facing|pick|new|ball|another|same))* (?:the )?(?P<w>rem|alt|left|first|<1>th|<2>th|last|these|those|held|hold)(?: (?P<n>{N}))?(?: (?P<m>{N}))? st(?: (?:left|only|on needle|for (?:\w++ ?){1,3}(?=[,;.:])|of (?:\w++ ?){1,3}(?=[,;.:])|from hold|on hold|from (?:front|back) hold|again|onto needle|to needle|on(?:to)? (?:no <\d+> )?needle|to correspond|held))*(?! (?:k|p|in|even|as|every|until|of))"
+        r"(?:and )?(?:use rs (?:of work )?facing ,? ?)?(?:join|rejoin|attach|return|sl|place|take|cont|work|go back|with|now work|for|to|pu)(?: (?:in|on|back|to|with|at|yarn|up|onto|work|cont|,|alt|first|and|neck edge|inner end|inside|center|edge|end|of|<\d> needle|needle|no <\d+>|larger|smaller|hold|next|start|beg|ws|rs|facing|pick|new|ball|another|same))* (?:the )?(?P<w>rem|alt|left|first|<1>th|<2>th|last|these|those|held|hold)(?: (?P<n>{N}))?(?: (?P<m>{N}))? st(?: (?:left|only|on needle|for (?:\w++ ?){1,3}(?=[,;.:])|of (?:\w++ ?){1,3}(?=[,;.:])|from hold|on hold|from (?:front|back) hold|again|onto needle|to needle|on(?:to)? (?:no <\d+> )?needle|to correspond|held))*(?! (?:k|p|in|even|as|every|until|of|for))"
     )
     if match:
         which = "first" if match["w"] in ("first", "<1>th", "these", "those") else "rem"
         n = figure(match) if match["n"] else None
         return Resume(n, which)
+    begun = cursor.take(
+        r"(?:and )?(?:beg|work|cont) (?:front|back|shoulder|side|sleeve) on (?:rem|these|alt|first) (?P<n>{N})? ?st"
+    )
+    if begun:
+        return Resume(figure(begun) if begun["n"] else None, "rem")
     match = cursor.take(
         r"(?:on|over)(?: (?:these|those|first|<1>th|<2>th|last|rem|set|of|group|each))+ (?P<n>{N}) st(?: only)?(?: ,)?(?= (?:dec|work|k|cont|inc|bo|p|rib)\b)"
     )
@@ -153,7 +164,9 @@ def _bare_list(cursor: Cursor) -> Step | None:
     """Read '(20, 24, 20)' after the needles that the stitches lie on."""
     if not re.search(r"needle(?: (?:[(:,]|--))? $", cursor.text[: cursor.pos]):
         return None
-    match = cursor.take(r"(?:\(|:|,|--)? ?(?P<all>{N}(?: ?[-,.&/]? ?(?:and )?{N}){2,3})(?: \.)?(?: \)|(?= [,.;]))")
+    match = cursor.take(
+        r"(?:\(|:|,|--)? ?(?P<all>{N}(?: ?[-,.&/]? ?(?:and )?{N}){2,3})(?: st)?(?: \.)?(?: \)|(?= [,.;]))"
+    )
     return Needles(tuple(read_values(one) for one in re.findall(r"<[^>]*>", match["all"]))) if match else None
 
 

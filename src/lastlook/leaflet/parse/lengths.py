@@ -10,7 +10,7 @@ from lastlook.leaflet.parse.cursor import Cursor, figure, mm_of
 from lastlook.leaflet.trade.sizelist import Figure
 
 THING = (
-    r"(?:piece|work|it|back|front|sleeve|armhole|foot|leg|band|collar|rib|strip|all|underarm|left front|right front|cuff|"
+    r"(?:piece|work|it|underarm|back|front|sleeve|armhole|foot|leg|band|collar|rib|strip|all|underarm|left front|right front|cuff|"
     r"garment|length|edge|side|sleeve seam|beret|total length|whole|shoulder|hat|scarf|belt|body|raglan|side edge|"
     r"sweater|join|tie|panel|coat|jacket|vest|blanket|afghan|dress|stocking|glove|mitten|helmet|muffler|cape|pocket|shawl|stole|jumper|cardigan|"
     r"pullover|blouse|skirt|bonnet|bootee|cover|rug|square|lace|edging|tube|hood|insertion|robe|sacque|"
@@ -19,7 +19,7 @@ THING = (
 ANYTHING = r"(?!there |you |st |it is )[a-z]++(?: [a-z]++){0,5}?"
 """Whatever may be measured: what is said of it follows."""
 ABOUT = r"(?:about |approx |not quite |almost |nearly |full |fully |good )?"
-OTHER = r"(?:back|front|left front|right front|<1>th (?:front|side|sleeve|piece)|alt (?:front|side|sleeve|piece)|left|right|sleeve|that of back|other|back armhole|back shoulder|on back|of back|left side|right side|piece)"
+OTHER = r"(?:(?:armhole|underarm|side|length|sleeve) of (?:back|front)|back|front|left front|right front|<1>th (?:front|side|sleeve|piece)|alt (?:front|side|sleeve|piece)|left|right|sleeve|that of back|other|back armhole|back shoulder|on back|of back|left side|right side|piece)"
 PLACES = r"(?:underarm|armhole(?: shape)?|shoulder(?: shape)?|neck(?: shape)?|raglan(?: shape)?|beg of armhole|bo|markers?|beg of raglan|(?:start of )?shape|sleeve|waist(?:line)?|top|rib|cuff|beg)"
 OPTIONAL = (
     r"(?:[,(] )?or (?:(?:to |for |any |as )?(?:length |long )?(?:desired|as desired|as required)(?: length)?"
@@ -122,7 +122,7 @@ def _length(cursor: Cursor) -> Goal | None:
 def _like(cursor: Cursor) -> Goal | None:
     match = cursor.take(
         r"(?:(?:until|to|for|when) )?(?:(?P<s>" + THING + r") )?(?:(?:is |are |to |meas |be |has )*)(?:of |the )?"
-        r"(?:same (?:length|depth|number of row|meas)|same|length|as long|correspond(?: in length)?|equal(?:s)?(?: in length)?|"
+        r"(?:same (?:length|depth|number of row|meas)|(?:same|that) as(?= (?:armhole|underarm|side|sleeve) of)|same|length|as long|correspond(?: in length)?|equal(?:s)?(?: in length)?|"
         r"even) (?:(?:as|to|with|use|in length to|use that of|in length) )?(?:(?:on|of|for|in|for) )?(?P<w>" + OTHER + r")"
         r"(?: armhole| shoulder)?(?: (?:to|at|up to|as far as|until) (?:beg of )?(?P<t>" + PLACES + r"))?"
     )  # fmt: skip
@@ -132,6 +132,15 @@ def _like(cursor: Cursor) -> Goal | None:
             return own
         to = match["t"] or ("shoulder" if match["s"] == "armhole" else "")
         return Goal(like=match["w"], to=to, place="armhole" if match["s"] == "armhole" else "beg")
+    tall = cursor.take(
+        r"(?:until |to )?(?:(?:it|work|piece|this side) )?(?:is )?(?:as high|as far|as long|to same height|same height|level|even) (?:as|with|use) (?P<w>"
+        + OTHER
+        + r")(?: (?:to|at|up to) (?P<t>"
+        + PLACES
+        + r"))?"
+    )
+    if tall:
+        return Goal(like=tall["w"], to=tall["t"] or "")
     match = cursor.take(r"until (?:work |piece )?(?:reaches |comes to |to )(?P<t>underarm|armhole|shoulder|neck)")
     return Goal(like="?", to=match["t"]) if match else None
 
@@ -139,7 +148,7 @@ def _like(cursor: Cursor) -> Goal | None:
 def _rows(cursor: Cursor) -> Goal | None:
     match = cursor.take(
         r"(?:for |until )?(?:you having |there are |there having |you having made )?(?:the )?(?:next |foll |another |about )*(?P<n>{N}) (?:more |plain |foll |complete |further |k |alt |even )*"
-        r"(?P<w>row|rnd|ridge|rib(?= ?[.,;:]|$| on| (?:are|having)))(?! {N}| (?:above|of (?:k|p)\b))(?: (?:have been|are|having been|in-all) ?(?:work|k|made|done)?)?"
+        r"(?P<w>row|rnd|ridge|rib(?= ?[.,;:]|$| on| (?:are|having)))(?! {N}| (?:above|of (?:k|p)\b))(?: (?:have been|are|having been|in-all) ?(?:work|k|made|done|complete|completed|finished)?)?"
     )  # fmt: skip
     if match is None:
         return None
@@ -152,7 +161,7 @@ def _rows(cursor: Cursor) -> Goal | None:
 def _count(cursor: Cursor) -> Goal | None:
     match = cursor.take(
         r"(?:until|to) (?:(?:there are|there is|there be|there will be|there should be|you have|you having|having|only|rem|there rem|have|all but|of|number|st|decreased to|dec to|number is dec to|inc to|is|are) )*(?P<n>{N})(?: st)?"
-        r"(?: (?:{LEFT}|upon needle|on (?:(?:each|<1>th|<2>th|<3>th|<4>th|hold|all) )?needle|on (?:each|both)(?: side)?|are {LEFT}|in-all|of raglan {LEFT}|on (?:all )?needle in-all))*"
+        r"(?: (?:{LEFT}(?: over)?|upon needle|on (?:(?:each|<1>th|<2>th|<3>th|<4>th|hold|all) )?needle|on (?:each|both)(?: side)?|are {LEFT}|in-all|of raglan {LEFT}|on (?:all )?needle in-all))*"
         r"(?: in (?:raglan|armhole|neck|\w+)(?: shape)?)?"
     )  # fmt: skip
     if match is None:
@@ -161,7 +170,7 @@ def _count(cursor: Cursor) -> Goal | None:
         return Goal(until=_n(match), until_what="unworked")
     what = re.search(r"on (<\d>th|each) needle", match.group())
     between = cursor.take(
-        r"(?:st )?between (?:the )?(?:<2> )?(?:markers?|inc|widen|dec)(?: , m <1> at each side included)?"
+        r"(?:st )?between (?:the )?(?:<2> )?(?:markers?|inc|widen|dec|p st|p|seam st)(?: , m <1> at each side included)?"
     )
     return Goal(until=_n(match), until_what=what.group(1) if what else "between" if between else "")
 

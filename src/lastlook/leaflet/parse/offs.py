@@ -40,7 +40,7 @@ def _cast_on(cursor: Cursor, before: list[Step]) -> Step | None:
     if lead:
         return CastOn(figure(lead) or ONE, rows=None if lead["m"] is None else figure(lead, "m"), edge=lead["e"])
     match = cursor.take(
-        r"(?:(?:use|on|with) (?:(?!co )(?:\w++|<[^>]*>|,) ){1,16}?)?(?:and )?(?:co|set up)(?: on)?(?: each)? (?P<n>{N})(?: (?:st|ch))?(?: (?:on (?:each|every|one|<\d+>) (?:of )?(?:<\d+> )?needle|use \w+ (?:yarn|no <\d+> needle)|in (?:mc|cc|color)))?"
+        r"(?:(?:use|on|with) (?:(?!co )(?:\w++|<[^>]*>|,) ){1,16}?)?(?:and )?(?:co|set up)(?: on)?(?: each)?(?: \( (?:use|with) [^()<]*\)| (?:use|with) (?:double|single) yarn)? (?P<n>{N})(?: (?:st|ch))?(?: (?:on (?:each|every|one|<\d+>) (?:of )?(?:<\d+> )?needle|use \w+ (?:yarn|no <\d+> needle)|in (?:mc|cc|color)))?"
     )
     if match is None:
         again = cursor.take(
@@ -77,7 +77,7 @@ def _cast_on(cursor: Cursor, before: list[Step]) -> Step | None:
         cursor.pos = since
         return None
     cursor.take(
-        r"for (?:(?:left |right )?(?:underarm|sleeve|neck|border|front|back|thumb|buttonhole|shoulder|armhole|cuff|hem|body|bottom|facing|one side|lower edge)(?: edge)?)(?: of \w+)?|in place of (?:those|st) bo|over (?:bo|those bo|buttonhole|these)(?: st)?"
+        r"for (?:(?:left |right )?(?:underarm|sleeve|neck|border|front|back|thumb|buttonhole|shoulder|armhole|cuff|hem|body|bottom|facing|one side|lower edge)(?: edge)?)(?: of \w+)?|in place of (?:those|st) bo|in place of (?:thumb )?st(?: (?:on hold|left))?|over (?:bo|those bo|buttonhole|these)(?: st)?"
     )
     return CastOn(n)
 

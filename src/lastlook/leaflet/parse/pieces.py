@@ -36,6 +36,10 @@ def _other_side(cursor: Cursor) -> Step | None:
     ):
         return OtherSide()
     if cursor.take(
+        r"(?:and )?(?:connect|join|attach|fasten)(?: (?:in|yarn|on|at|to))* (?:alt|<2>th|opposite|rem) side(?: of (?:\w++ ){1,2}?)?(?: ?,)? ?and (?:finish|work|complete|k)(?: (?:to|as|alt|this|side|it|off))* correspond(?: (?:to|use|<1>th|first|side))*"
+    ):
+        return OtherSide()
+    if cursor.take(
         r"(?:and )?(?:complete|finish|work)(?: (?:to|as|alt|this|side|st|rem|these))* correspond(?: (?:to|use|side|alt|<1>th|first))*(?: ?,? ?rev (?:all )?shape)?(?= [,;.:]|$)"
     ):
         return OtherSide()
@@ -44,6 +48,9 @@ def _other_side(cursor: Cursor) -> Step | None:
     ):
         return OtherSide()
     return None
+
+
+PAIRED = r"(?:sleeve|pocket|cuff|bootee|glove|mitten|mitt|sock|slipper|leg|band|strap|gusset|earflap|tab|half|piece)s?"
 
 
 def _copy(cursor: Cursor) -> Step | None:

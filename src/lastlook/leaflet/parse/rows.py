@@ -233,7 +233,7 @@ def repeats(cursor: Cursor, before: list[Step]) -> Step | None:
         + MANY
         + r")(?: (?:inclusive|incl|of patt|in patt))*(?: of (?P<p>back|front|left front|right front|sleeve))?|(?P<m2>"
         + MANY
-        + r") (?:row|rnd)s?(?: inclusive)?|(?:from )?(?P<m3>"
+        + r") (?:row|rnd)s?(?: inclusive)?(?: of (?:rib )?patt)?(?: alt)?|(?:from )?(?P<m3>"
         + MANY
         + r")(?: (?:row|rnd)s?)(?: inclusive)?)"
     )
@@ -335,7 +335,7 @@ def progress(cursor: Cursor, before: list[Step]) -> Step | None:
             every = Figure((float(order.strip("<>th")) if order[:1] == "<" else 2.0 if order else 1.0,))
             continue
         if cursor.take(
-            r"until all (?:the )?(?:side |heel )?st(?: (?:on|at|of) (?:\w++ ?){1,3}?)? (?:(?:having|have|are|been|has|is) ?)*(?:work|k|used|taken|taken in)(?: (?:in|off|up))?"
+            r"until all (?:the )?(?:side |heel )?st(?: (?:on|at|of) (?:\w++ ?){1,3}?)? (?:(?:having|have|are|been|has|is) ?)*(?:work|k|used|taken|taken in)(?: (?:in|off|up))?(?: on(?: to)? <1> (?:row|needle))?"
         ):
             found = Goal(until_what="all")
             continue

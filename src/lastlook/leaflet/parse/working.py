@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
-from lastlook.leaflet.instruction import Figure, Group, Nothing, RepeatRows, Run, Step, Structure, Work, WorkOn
+from lastlook.leaflet.instruction import Figure, Goal, Group, Nothing, RepeatRows, Run, Step, Structure, Work, WorkOn
 from lastlook.leaflet.parse.cursor import Cursor, figure
 from lastlook.leaflet.parse.lengths import OPTIONAL, ending, goal
 from lastlook.leaflet.parse.stitch.runs import run
@@ -23,7 +23,7 @@ VERB = (
 )
 ON = (
     r"(?:on|over|across|use)(?: (?:these|those|rem|<1>th|last|all|same|each set of|set of|foll|center|this|sole|heel|instep|each|both)){0,3} (?:(?P<n>{N}) )?(?:heel |instep |sleeve |front |back |shoulder |neck )?"
-    r"(?:st|side|needle|shoulder|size needle|group)(?: (?:for (?:\w++ ?){1,3}|in this way|as foll))?"
+    r"(?:st|side|needle|shoulder|size needle|group)(?: in center)?(?: (?:for (?:\w++ ?){1,3}|in this way|as foll))?"
 )
 MANNER = (
     r"(?:in|as|on|keeping|and keep|and keeping|use|with|without|being careful)(?: (?:this|same|such|patt|these|established|"
@@ -44,10 +44,16 @@ def work_on(cursor: Cursor, before: list[Step]) -> Step | None:
         if far is not None:
             return WorkOn(goal=far, ending=last or WorkOn().ending, span=cursor.span(since))
         cursor.pos = since
-    verb = cursor.take(VERB) or cursor.take(r"change to (?=stst|garter|moss|revstst|rib|patt|k )")
+    verb = cursor.take(VERB) or cursor.take(
+        r"(?:on next (?:rnd|row) )?change (?:st )?(?:in)?to (?=stst|garter|moss|revstst|rib|patt|k |p |<[^>]*> (?:k|p) )"
+    )
     text = verb.group() if verb else ""
     found = WorkOn(structure=_of_verb(text))
     evidence = bool(found.structure)
+    if verb and cursor.see(r"as (?:high|far|long) as"):
+        far = goal(cursor)
+        if far is not None:
+            return replace(found, goal=far, span=cursor.span(since))
     if not verb and not cursor.see(
         r"(?:in )?(?:stst|garter|moss|revstst|rib)\b(?! (?:{N}|st {N}))|of (?:k|p|\(|stst|rib|garter|moss)\b"
     ):
@@ -80,6 +86,10 @@ def _modified(cursor: Cursor, found: WorkOn) -> WorkOn | None:
     """Read one more word of how, how far or up to which row."""
     since = cursor.pos
     cursor.take(r",|and|\(")
+    if found.run:
+        cursor.take(
+            r"(?:rib )?(?:and )?(?:cont|k|work)(?: (?:this|so|in this way))?(?= (?:for|until|another|{N} (?:inch|row)))"
+        )
     structured = _structure(cursor, found)
     if structured is not None:
         cursor.take(r"\)")
@@ -143,7 +153,7 @@ def _structure(cursor: Cursor, found: WorkOn) -> WorkOn | None:
             cursor.take(r"of \w+ ")
         return replace(found, structure=name)
     if cursor.take(
-        r"(?:in |of |with |use )(?:(?:rnd|row) (?:of|in) )?(?:rib (?:of )?)?(?=k\b|p\b|\(|{N} k\b|{N} p\b|\*)|(?=(?:k|p) <\d+> ,? ?(?:and )?(?:k|p) <\d+> (?:(?:in )?rib|for|until|around)\b)"
+        r"(?:(?:in |of |with |use )|(?<=change to )|(?<=change st to ))(?:(?:rnd|row) (?:of|in) )?(?:rib (?:of )?)?(?=k\b|p\b|\(|{N} k\b|{N} p\b|\*)|(?=(?:k|p) <\d+> ,? ?(?:and )?(?:k|p) <\d+> (?:(?:in )?rib|for|until|around)\b)"
     ):
         ribbed = _ribbing(cursor)
         if ribbed:
@@ -256,6 +266,12 @@ def plain_rows(cursor: Cursor) -> Step | None:
     n = figure(match) or Figure((1.0,))
     if match["w"] in ("ridge", "rib"):
         n = Figure(tuple(2 * one for one in n.values))
+    turned = cursor.take(
+        r",? ?(?:in )?(?P<a>{N}) (?P<x>k|p)(?: st)? (?:,|and|,? and) (?P<b>{N}) (?P<y>k|p)(?: st)?(?: alt)?(?= ?[.,;:]|$)"
+    )
+    if turned and turned["x"] != turned["y"]:
+        pair = (Work(turned["x"], figure(turned, "a")), Work(turned["y"], figure(turned, "b")))
+        return WorkOn(structure=structure_name(pair, "rib"), run=pair, goal=Goal(rows=n), span=cursor.span(since))
     name = {"k": "plain", "p": "purl", "rib": "rib", "garter": "garter"}.get(match["v"], "")
     told = re.search(r"\bin (rib|patt|garter|stst|moss)\b", match.group())
     name = NAMED[told.group(1)] if told and match["v"] in ("work", "cont") else name

@@ -34,7 +34,7 @@ PHRASES: dict[tuple[str, ...], str] = {
     ("knit", "up"): "pu",
     ("yarn", "fwd"): "yo", ("yarn", "over"): "yo", ("yarn", "rnd", "needle"): "yo", ("yarn", "on", "needle"): "yo",
     ("yarn", "around", "needle"): "yo", ("yarn", "over", "needle"): "yo", ("yarn", "fwd", "and", "over", "needle"): "yo",
-    ("work", "not"): "donot", ("dpn", "or", "cn"): "cn", ("spare", "double", "pointed", "or", "cn"): "cn", ("double", "pointed", "or", "cn"): "cn", ("spare", "dpn", "or", "cn"): "cn", ("spare", "or", "cn"): "cn",
+    ("work", "not"): "donot", ("dpn", "or", "cn"): "cn", ("spare", "double", "pointed", "or", "cable", "needle"): "cn", ("double", "pointed", "or", "cable", "needle"): "cn", ("spare", "or", "cable", "needle"): "cn", ("spare", "or", "cn"): "cn",
     ("at", "same", "time"): "sametime", ("at", "same", "x"): "sametime",
     ("as", "before"): "asbefore", ("in", "all"): "in-all", ("altogether",): "in-all",
     ("single", "crochet"): "sc", ("double", "crochet"): "dc", ("half", "double", "crochet"): "hdc",

@@ -25,7 +25,7 @@ HELD_NOW = (
 )
 FOR_WHAT = (
     r"for (?:(?:left|right|<1>th|<2>th|alt|<1>|center) )?(?:back|front|sleeve|shoulder|underarm|thumb|instep|heel|yoke|band|border|neck)"
-    r"(?: of neck| edge)?(?=[ ,;.:])"
+    r"(?: of neck| edge)?(?=[ ,;.:])|(?:\( on (?:rs|ws) of work \) )?for (?:turn of hem|turn|hem|fold|turn line)(?=[ ,;.:]|$)"
 )
 
 
@@ -117,6 +117,7 @@ def _one(cursor: Cursor, found: _Open, depth: int) -> bool:
     if item is None:
         return False
     found.items.append(_times(cursor, item))
+    _pair_times(cursor, found)
     cursor.take(FOR_WHAT)
     return True
 
@@ -128,6 +129,17 @@ def _crossed(cursor: Cursor, found: _Open) -> Item | None:
     since = cursor.pos
     match = cursor.take(r"(?P<v>k|p) (?:{N} )?{ST}(?:from|off|on) (?:hold|cn|spare|dpn|cable)(?: needle)?")
     return Work("fromcn", Figure((1.0,)), 0, 0, span=cursor.span(since)) if match else None
+
+
+def _pair_times(cursor: Cursor, found: _Open) -> None:
+    """'Make 1 and knit 2 together 4 times': both, where an over and its narrowing are joined by 'and'."""
+    last, before = found.items[-1], found.items[-2] if len(found.items) > 1 else None
+    single = isinstance(last, Group) and len(last.items) == 1 and last.times is not None
+    over = isinstance(before, Work) and before.uses == 0 and before.gives > 0 and before.n is not None
+    if isinstance(last, Group) and isinstance(before, Work) and single and over:
+        between = cursor.canon.text[: cursor.pos]
+        if re.search(r"(?:make|made|m|yo|over|o)(?: <1>)? and (?:k|p|sl|narrow|n)\b[^,;.]*$", between.rstrip()):
+            found.items[-2:] = [replace(last, items=(before, *last.items))]
 
 
 def _picked_more(cursor: Cursor, found: _Open) -> Item | None:

@@ -31,7 +31,7 @@ Made = Item | None
 Maker = Callable[[re.Match[str]], Made]
 NOT_STITCHES = (
     r"(?:k|p|work|rib|garter|cont|stst|moss) (?:even )?(?:next )?{N} (?:more |plain |complete |other )?"
-    r"(?:row|rnd|ridge|inch|cm|patt|needle|rib(?<=[4-9]> rib)(?= ?[.,;:]|$| on))\b|(?:k|sl) {N} (?:st )?(?:of|from) (?:<\d>th|first|last|next) needle"
+    r"(?:row|rnd|ridge|inch|cm|patt|needle|rib(?<=[4-9]> rib)(?= ?[.,;:]|$| on))\b|(?:k|sl) (?:<1>th |last |next )?{N} st of rnd on\b|(?:k|sl) {N} (?:st )?(?:of|from) (?:<\d>th|first|last|next) needle"
 )
 _SL_TAIL = r"(?: (?:as if to (?:k|p)|as for (?:k|p)(?:ing)?|(?:k|p|knit|purl)ways|(?:k|p) ?wise|kwise|pwise|purlwise|knitwise|pw))?"
 
@@ -101,7 +101,7 @@ STITCHES: tuple[tuple[str, Maker], ...] = (
     (r"(?P<v>k|p|make|work) (?P<n>{N}) {ST}(?:in|into|out of) (?:next|<1>|same|<1>th)(?: st)?", lambda m: Work("into1", ONE, 1, round(_n(m).values[0]))),
     (r"(?:inc|widen)(?: <1>)?(?: st)?(?: (?:k|p)(?:ways|wise))? (?:in|into|on) (?:each|every)(?! <\d+>th)(?: <1>)?(?: of)?(?: next)?(?: (?P<n>{N}))?(?: st)?", _fixed("inc", 1, 2)),
     (r"inc (?:<1> )?{ST}(?:(?:k|p)(?:ways|wise) )?(?:in|into|on|by) (?:next|last|<1>th|same|this|following|foll|k|p|k twice into|center|end)(?: (?:st|<1> st))?", _fixed("inc", 1, 2)),
-    (r"inc (?P<n>{N})(?: st)?(?= [,;.)*]| and| k| p|$)", _fixed("inc", 1, 2)),
+    (r"inc (?P<n>{N})(?: st)?(?: asbefore)?(?= [,;.)*]| and| k| p|$)", _fixed("inc", 1, 2)),
     (r"inc(?: st)?(?= [,;)])", _fixed("inc", 1, 2)),
     (r"widen(?: <1>)?(?! (?:<1> )?(?:st )?at )", _fixed("m1", 0, 1)),
     (r"(?:pu|raise|lift|pick up) (?:(?:loop|st|yarn|<1>|thread|horizontal|parallel|bar|strand) ?){1,3}(?:between|before)(?: (?:st|needle|next|<2>|and|last) ?){0,4}(?:(?: ?,)? ?and (?:k|p)(?: (?:it|thru|into|back|of|tbl|in|this) ?){0,4})?", _fixed("m1", 0, 1)),
@@ -163,6 +163,12 @@ STITCHES: tuple[tuple[str, Maker], ...] = (
     (r"(?P<n>{N})(?: st)? in (?:garter|moss|patt|rib|stst)(?: st)?", lambda m: Work("patt", figure(m))),
     (r"(?P<n>{N}) (?:mc|cc|white|black|navy|gold|red|blue|green|w|b|g|r|d|a|c|m)(?= |$)", lambda m: Work("k", figure(m))),
     (r"(?P<v>k|p)(?: st)?(?= [,)*;]| yo| over| o\b)", _plain("k")),
+    (r"co (?P<n>{N})(?: st)? at (?:center )?(?:front|neck|side|armhole) edge(?=(?: ,)? (?:and )?(?:k|p|work|rib) )", lambda m: CastOnInRow(_n(m))),
+    (r"when you reach (?:neck|armhole|center|front|side)? ?edge(?: of (?:last|next|this|same) row)?(?: ,)?(?= co )", lambda m: Work("k", None, reach="gap")),
+    (r"(?:and )?join on to (?:<1>th|first|alt|other) (?:set of )?st", lambda m: Work("yarn", Figure((0.0,)), 0, 0)),
+    (r"cont(?: in (?:k k|k|patt|rib|stst))? (?:to|until) end(?: of (?:row|rnd))?", lambda m: Work("k", None, reach="end")),
+    (r"(?:k|p) (?:into|in) back of (?:all |each )?st (?:in|of|on) (?:<1>th|first|next) row", lambda m: Work("k", None, reach="all")),
+    (r"(?:sl|place|put|leave) (?:next |<1>th |foll |last )?(?P<n>{N}) st(?: for (?:thumb|finger|pocket|neck|sleeve))?(?: \( (?:(?:k|p) <\d+>(?: ,)? ?)+\))? (?:on|onto|to)(?: to)? (?:hold|waste yarn|thread|yarn|contrast yarn)(?: (?:and )?leave(?: (?:them|aside|until|desired|for|thumb|later|hold|now))*)?", lambda m: Held(figure(m))),
     (r"rep (?:cable|twist)", lambda m: None),
     (r"(?:place|sl|slip|pm|sm|remove|pass|put)(?: on)? ?marker(?: on needle)?|pm|sm", lambda m: Work("marker", Figure((0.0,)), 0, 0)),
     (r"wrap(?: next)?(?: st)?", lambda m: Work("wrap", Figure((0.0,)), 0, 0)),
