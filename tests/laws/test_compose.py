@@ -56,6 +56,8 @@ def test_every_garment_meets(body, gauge, name, neck) -> None:  # type: ignore[n
     more = {
         "head_girth": 560.0,
         "hand_girth": 190.0,
+        "foot_length": 245.0,
+        "ball_girth": 230.0,
         "hand_length": 180.0,
         "back_width": body["bust_girth"] * 0.38,
         "centre_back_to_wrist": body["underarm_length"] + 350,

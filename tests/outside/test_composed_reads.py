@@ -21,6 +21,8 @@ BODY = {
     "head_girth": 560,
     "hand_girth": 190,
     "hand_length": 180,
+    "foot_length": 245,
+    "ball_girth": 230,
     "waist_girth": 780,
     "hip_girth": 1020,
     "waist_to_hip": 210,
@@ -37,6 +39,7 @@ PAIRS = [
     ("slipover", "v"),
     ("hat", "round"),
     ("mittens", "round"),
+    ("socks", "round"),
 ]
 
 

@@ -102,7 +102,15 @@ def _asked(args: argparse.Namespace, gauge: Gauge) -> compose.Asked | Unread:
     if isinstance(crochet, Unread):
         return crochet
     per_10cm = crochet.stitches.best if crochet else None
-    return compose.Asked(gauge, "pullover", args.neck, args.sleeve, edging, ease, lengths, per_10cm)
+    return compose.Asked(
+        gauge,
+        neck=args.neck,
+        sleeve=args.sleeve,
+        edging=edging,
+        ease=ease,
+        lengths_mm=lengths,
+        crochet_per_10cm=per_10cm,
+    )
 
 
 def _lengths(texts: list[str]) -> dict[str, float] | Unread:

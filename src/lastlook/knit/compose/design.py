@@ -86,7 +86,7 @@ def design_shouldered(who: wearer.Wearer, asked: Asked, construction: str) -> Co
     pieces = shoulder_pieces(counts, asked)
     measures = shoulder_measures(shape, counts, asked)
     leaflet = write_shouldered(title, pieces, counts, asked, size)
-    rungs = (RUNG_WORDS[counts.cap.rung],) if counts.cap else ()
+    rungs = tuple(RUNG_WORDS[rung] for rung in counts.rungs)
     findings = (*body.all_findings(), *off_target(measures, HALF_CM_MM))
     notes = general_notes(asked, pieces, counts.rib_rows)
     return Composed(title, size, leaflet, pieces, shoulder_mates(asked), measures, rungs, findings, notes)

@@ -9,12 +9,12 @@ from lastlook.finding import Certainty, Finding
 from lastlook.knit.compose.asked import Asked
 from lastlook.knit.compose.composed import Composed, cant_hold, not_composed
 from lastlook.knit.compose.design import design_raglan, design_shouldered
-from lastlook.knit.compose.round import design_hat, design_mittens
+from lastlook.knit.compose.round import design_hat, design_mittens, design_socks
 from lastlook.quantity import Unread
 from lastlook.wearer import Wearer
 
-LENGTHS = ("body", "sleeve", "armhole", "below waist")
-"""Lengths that a maker may set herself: hem to underarm, sleeve seam, armhole depth, hem below the waist."""
+LENGTHS = ("body", "sleeve", "armhole", "below waist", "leg")
+"""Lengths a maker may set herself: hem to underarm, sleeve seam, armhole depth, hem below the waist, leg of a sock."""
 
 
 def unread(what: Unread) -> Finding:
@@ -74,6 +74,7 @@ _DESIGNS: dict[str, Callable[[Wearer, Asked], Composed]] = {
     "slipover": _slipover,
     "hat": design_hat,
     "mittens": design_mittens,
+    "socks": design_socks,
 }
 
 GARMENTS = {name: _or_clash(name, design) for name, design in _DESIGNS.items()}

@@ -64,6 +64,10 @@ class Needle:
         """Go on in rounds."""
         self._next = Side.ROUND
 
+    def turned(self) -> None:
+        """Go on in rows, the wrong side facing."""
+        self._next = Side.WRONG
+
     def opened(self) -> None:
         """Go on in rows, the right side facing."""
         self._next = Side.RIGHT

@@ -7,15 +7,20 @@ steps, and a cap's edge is as long as the armhole it goes into, to within a cent
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from lastlook.knit.compose.asked import Asked
 from lastlook.knit.compose.craft.evenly import even, groups, to_repeat
-from lastlook.knit.compose.craft.ladder import Slope, slope
+from lastlook.knit.compose.craft.ladder import Rung, Slope, slope
 from lastlook.knit.compose.raglan.counts import SEAM_STITCHES, two_lengths
 from lastlook.knit.compose.raglan.shape import CUFF_FREE_MM
 from lastlook.knit.compose.shoulder.shape import CAP_TOP_MM, SHOULDER_RISE_MM, ShoulderShape
 
+CAP_MISS_MM = 9.0
+"""Half a cap's edge and the armhole edge it goes to differ by less than a centimetre: common practice, no source."""
+DEEPER_MM = 80
+"""How far an armhole is deepened for a sleeve that is too wide for it."""
+LEAST_SIDE_MM = 80.0
 UNDERARM_SHARE = 0.45
 """Of an armhole, bound off at once, a third to a half: common practice, no source."""
 
@@ -50,10 +55,21 @@ class ShoulderCounts:
     cap: Slope | None
     """What each edge of the cap loses after the bind-off; None where the sleeve ends straight."""
     cap_top: int
+    rungs: tuple[Rung, ...]
+    """What it took to bring the cap into the armhole."""
 
 
 def shoulder_counts(shape: ShoulderShape, asked: Asked) -> ShoulderCounts | None:
-    """Return the nearest counts; None where no cap goes into the armhole."""
+    """Return the nearest counts; where no cap goes into the armhole it is deepened, None if that does not help."""
+    for extra in range(0, DEEPER_MM + 1, 5):
+        side = shape.side if "body" in asked.lengths_mm else max(LEAST_SIDE_MM, shape.side - extra)
+        found = _counts(replace(shape, armhole=shape.armhole + extra, side=side), asked)
+        if found is not None:
+            return replace(found, rungs=(*found.rungs, Rung.DEEPER)) if extra else found
+    return None
+
+
+def _counts(shape: ShoulderShape, asked: Asked) -> ShoulderCounts | None:
     g, r = asked.stitches_per_mm, asked.rows_per_mm
     edging = asked.edging
     back = even(shape.bust / 2 * g + 2 * SEAM_STITCHES)
@@ -79,6 +95,7 @@ def shoulder_counts(shape: ShoulderShape, asked: Asked) -> ShoulderCounts | None
     return ShoulderCounts(
         hem, back, rib, side, underarm, lost - underarm, rows, groups((top - neck) // 2, steps), neck,
         neck - 2 * decreases, decreases, neck_rows, front[0], front[0] + (hem - back) // 2, front[1], *sleeve,
+        (sleeve[5].rung,) if sleeve[5] else (),
     )  # fmt: skip
 
 
@@ -116,9 +133,10 @@ def _sleeve(
             found = slope(decreases, rows)
             if found is None:
                 continue
-            miss = abs(cap_edge_mm(underarm, decreases, rows, top, g, r) - wanted) + 4 * (found.rung - 1)
-            if best is None or miss < best[0]:
-                best = (miss, found, top)
+            miss = abs(cap_edge_mm(underarm, decreases, rows, top, g, r) - wanted)
+            cost = miss + 4 * (found.rung - 1)
+            if miss <= CAP_MISS_MM and (best is None or cost < best[0]):
+                best = (cost, found, top)
     if best is None:
         return None
     return sleeve, cuff, cuff_rows, seam, free, best[1], sleeve - 2 * underarm - 2 * best[1].decreases
