@@ -6,20 +6,23 @@ from lastlook.outfit.derive import Derived, derive
 from lastlook.outfit.fits import fit_table
 from lastlook.outfit.garment.knitted import Knitted
 from lastlook.outfit.garment.level import Level, comparison
-from lastlook.outfit.garment.sewn import Sewn
+from lastlook.outfit.garment.sewn import Sewn, draft
 from lastlook.outfit.garment.with_pieces import with_pieces
 from lastlook.outfit.garment.would_fit import WouldFit, would_fit
 from lastlook.outfit.hands.pace import Left, Pace, left, pace
 from lastlook.outfit.hands.ways import Comes, Way, ways_of
 from lastlook.outfit.lay_again import lay_again, needs_laying, with_lay
 from lastlook.outfit.outfit import Ease, Knitting, MadePiece, Manner, Outfit, Sewing, Sitting
+from lastlook.outfit.taken import FILES, outline_of, runs_named, shapes
 from lastlook.outfit.verdict import verdict, verdict_json
 from lastlook.outfit.written.change import change
 from lastlook.outfit.written.document import MAIN, Document, document, is_safe, pack, unpack
 from lastlook.outfit.written.read import UNREADABLE, read
 from lastlook.outfit.written.read_log import minutes_of
+from lastlook.outfit.written.read_taken import TakenPiece
 
 __all__ = [
+    "FILES",
     "MAIN",
     "UNREADABLE",
     "Answer",
@@ -42,6 +45,7 @@ __all__ = [
     "Sewn",
     "Sitting",
     "Step",
+    "TakenPiece",
     "Verdict",
     "Way",
     "WouldFit",
@@ -50,15 +54,19 @@ __all__ = [
     "demo",
     "derive",
     "document",
+    "draft",
     "fit_table",
     "is_safe",
     "lay_again",
     "left",
     "minutes_of",
     "needs_laying",
+    "outline_of",
     "pace",
     "pack",
     "read",
+    "runs_named",
+    "shapes",
     "unpack",
     "verdict",
     "verdict_json",

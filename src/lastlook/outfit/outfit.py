@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from lastlook import paper
 from lastlook.finding import Finding
 from lastlook.outfit.written.document import Document
+from lastlook.outfit.written.read_taken import TakenPiece
 from lastlook.paper import fit, make
 from lastlook.paper.toile import Toile
 from lastlook.quantity import Units
@@ -102,6 +103,8 @@ class Sewing:
     """The sizes of the pattern that it comes from."""
     envelope: make.Envelope | None = None
     """What the envelope of a second-hand pattern says."""
+    taken: tuple[TakenPiece, ...] = ()
+    """Pieces that come from elsewhere; where there are any, nothing is drafted."""
     toiles: tuple[Toile, ...] = ()
     """Mock-ups that were put on, with what was seen."""
     lay: str | None = None

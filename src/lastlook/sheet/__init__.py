@@ -9,6 +9,7 @@ values to a `Sheet` of pages.
 from lastlook.sheet.booklet import Knitting, ToKnit, booklet
 from lastlook.sheet.cutting import Cutting, cutting
 from lastlook.sheet.draw.blocking import draw_blocking
+from lastlook.sheet.draw.foreign import draw_runs
 from lastlook.sheet.draw.hoops import Hoop, draw_hoops
 from lastlook.sheet.draw.knitted import Knitted, draw_knitted
 from lastlook.sheet.draw.laid_out import table_of
@@ -65,6 +66,7 @@ __all__ = [
     "draw_knitted",
     "draw_overlay",
     "draw_row",
+    "draw_runs",
     "draw_table",
     "gauge_words",
     "last_look",

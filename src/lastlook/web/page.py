@@ -26,6 +26,7 @@ _SHELF = jinja2.Environment(
     lstrip_blocks=True,
 )
 _SHELF.filters["as_form"] = as_form
+_SHELF.filters["pair"] = lambda name: (name, name)
 
 
 def room_of(request: Request) -> Room:
@@ -62,6 +63,7 @@ def framed(request: Request, template: str, desk: Desk, **facts: Any) -> Respons
         "inches": manner.units is Units.INCHES,
         "said": words.said_by(manner),
         "length": words.lengths(manner),
+        "exact": words.exact_lengths(manner),
         "chance": words.chance,
         "counted": words.counted,
         "drawn": Markup,

@@ -6,7 +6,7 @@ import re
 from collections.abc import Callable
 
 from lastlook import outfit, sheet
-from lastlook.quantity import Missing, write_length
+from lastlook.quantity import Missing, Unread, read_length, write_length
 
 TOILE = re.compile(r"\b([Tt])oile")
 """What a mock-up is called in Britain; in the United States it is a muslin."""
@@ -26,6 +26,17 @@ def _muslin(match: re.Match[str]) -> str:
 def lengths(manner: outfit.Manner) -> Callable[[float], str]:
     """Return what writes millimetres as this maker's tape shows them."""
     return lambda mm: write_length(mm, manner.units)
+
+
+def exact_lengths(manner: outfit.Manner) -> Callable[[float], str]:
+    """Return what writes a length so that reading it gives the same again, on this maker's tape where it can."""
+
+    def exact(mm: float) -> str:
+        said = write_length(mm, manner.units)
+        back = read_length(said, manner.units)
+        return said if not isinstance(back, Unread) and abs(back - mm) < 0.01 else f"{mm:.6g} mm"
+
+    return exact
 
 
 def counted(count: int, noun: str) -> str:

@@ -15,6 +15,7 @@ from lastlook.finding import Certainty, Finding, Where
 from lastlook.outfit.garment.printed_length import assumed_length_mm
 from lastlook.outfit.garment.problem import problem
 from lastlook.outfit.outfit import Outfit, Sewing
+from lastlook.outfit.taken import taken_in
 from lastlook.quantity import Missing, Origin
 from lastlook.stock import Cloth
 from lastlook.wearer import Measure, measure
@@ -117,6 +118,9 @@ def draft(outfit: Outfit, plan: Sewing) -> paper.Drafted:
     known = {name: measure(outfit.wearer, name) for name in ASKED}
     measures = {name: one.mm.best for name, one in known.items() if isinstance(one, Measure)}
     measures |= _knee(outfit, measures)
+    if plan.taken:
+        easing = _easing(plan, outfit.cloth(plan.cloth))
+        return paper.alter(taken_in(outfit.document, plan.taken, measures, easing), plan.alterations)
     options = dict(plan.options)
     length = measures.get("waist_to_hem") or assumed_length_mm(outfit, plan)
     if length is not None:

@@ -11,13 +11,14 @@ from lastlook.outfit.outfit import Ease, Knitting, MadePiece, Manner, Sewing
 from lastlook.outfit.written.document import Document
 from lastlook.outfit.written.read_log import read_log
 from lastlook.outfit.written.read_skirt import SKIRT, read_elastic, read_envelope, read_opening, read_printed
+from lastlook.outfit.written.read_taken import read_taken
 from lastlook.outfit.written.read_toiles import read_toiles
 from lastlook.outfit.written.table import Table, count, grams, length_mm, one_of, strangers, unread
 from lastlook.quantity import Units, Unread, read_length
 from lastlook.quantity.length import read_number
 
 KNITTING = ("leaflet", "size", "yarn", "swatch", "ease", "longer", "wider", "readings", "corrections", "place", "log")
-SEWING = ("kind", "cloth", "eases", "fold", "options", "alterations", "toiles", "lay", "ease", *SKIRT)
+SEWING = ("kind", "cloth", "eases", "fold", "options", "alterations", "taken", "toiles", "lay", "ease", *SKIRT)
 MADE = ("garment", "piece", "rows", "rows_to_underarm", "cast_on", "stitches", "width", "length", "grams")
 FOLDS = ("none", "lengthwise", "both-selvedges-to-middle", "crosswise")
 
@@ -129,6 +130,7 @@ def read_sewings(facts: Table, manner: Manner, findings: list[Finding]) -> tuple
                 elastic=read_elastic(entry, path, manner.units, findings),
                 printed=read_printed(entry, path, manner.units, findings),
                 envelope=read_envelope(entry, path, manner.units, findings),
+                taken=read_taken(entry.get("taken", []), manner.units, path, findings),
                 toiles=read_toiles(entry.get("toiles", []), path, findings),
                 lay=_word(entry, "lay"),
             )

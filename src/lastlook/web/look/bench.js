@@ -18,5 +18,8 @@ document.addEventListener("keydown", (event) => {
 });
 
 const hands = () => document.getElementById("bench") && import("./table.js").then((table) => table.layHands());
+const names = () => document.querySelector("[data-naming]") && import("./naming.js").then((naming) => naming.nameEdges());
 hands();
+names();
+document.addEventListener("swapped", names);
 document.addEventListener("swapped", hands);

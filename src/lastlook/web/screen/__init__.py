@@ -7,7 +7,7 @@ from starlette.responses import Response
 
 from lastlook.web.screen import add, last_look, outfit, sheets, stock, wearer
 from lastlook.web.screen.knitting import design, leaflet, needle, pages
-from lastlook.web.screen.sewing import lay, paper, toile
+from lastlook.web.screen.sewing import lay, paper, taken, toile
 
 Act = Callable[[Request], Response | Awaitable[Response]]
 Screen = Callable[[Request], Response]
@@ -40,6 +40,9 @@ ACTS: tuple[tuple[str, Act], ...] = (
     ("/design", design.keep),
     ("/pages", pages.keep),
     ("/add/pages", pages.read),
+    ("/add/pieces", taken.receive),
+    ("/paper/{garment}/taken/{spot:int}", taken.say),
+    ("/paper/{garment}/taken/{spot:int}/unmark", taken.unmark),
 )
 
 __all__ = ["ACTS", "SCREENS", "Act", "Screen"]

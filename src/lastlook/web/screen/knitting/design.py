@@ -91,7 +91,7 @@ def _kept(request: Request, asked: Mapping[str, str]) -> Response:
 
 def _free(name: str, whole: Outfit) -> str:
     """Return a name that no garment has yet."""
-    taken = {one.name for one in (*whole.knittings, *whole.sewings)}
+    taken = {one.name for one in whole.knittings} | {one.name for one in whole.sewings}
     tries = (name, *(f"{name}-{number}" for number in range(2, len(taken) + 3)))
     return next(one for one in tries if one not in taken)
 

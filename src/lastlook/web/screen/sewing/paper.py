@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from starlette.requests import Request
 from starlette.responses import Response
@@ -11,6 +11,7 @@ from lastlook import keep, outfit, paper, sheet
 from lastlook.sheet.draw.paper import quantity_words
 from lastlook.web import act, drawings
 from lastlook.web.page import framed, number_of, room_of
+from lastlook.web.screen.sewing.taken import NAMES, foreign
 
 TIMES = 0.16
 """The scale of the pictures."""
@@ -70,6 +71,8 @@ def show(request: Request) -> Response:
         all_over=[strip for name, strip in strips if name not in known],
         seams=one.drafted.seams,
         girths=_girths(one.drafted),
+        foreign=foreign(one, desk.document),
+        edge_names=NAMES,
         ways=act.WAYS,
         kinds=[(kind, kind.replace("-", " ")) for kind in paper.KINDS],
         cloths=[("", "no cloth yet"), *((cloth.name, cloth.name.replace("-", " ")) for cloth in desk.outfit.cloths)],
@@ -98,7 +101,8 @@ def _before(request: Request, one: outfit.Sewn) -> tuple[paper.PaperPiece, ...]:
     """Return the pieces of the version that is compared with."""
     against = _against(request)
     if against is None:
-        return paper.draft(one.plan.kind, one.drafted.measures, dict(one.plan.options)).pieces
+        bare = replace(one.plan, alterations=())
+        return outfit.draft(room_of(request).desk(number_of(request)).outfit, bare).pieces
     room = room_of(request)
     old = room.lay_out(room.shelf.document_at(against)).derived
     return next((was.drafted.pieces for was in old.sewn if was.plan.name == one.plan.name), ())
