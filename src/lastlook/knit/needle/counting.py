@@ -2,11 +2,16 @@
 
 from __future__ import annotations
 
+import re
+
 from lastlook.finding import Span
 from lastlook.knit.needle.sight import regain
 from lastlook.knit.needle.state import Count, Hands
 from lastlook.leaflet import instruction as say
 from lastlook.leaflet.instruction import Step
+
+ARRANGED = re.compile(r"(?i)\b(?:these|the|all) (\d+)\b")
+"""'Arrange these 18 sts. on three needles'."""
 
 
 def compare(hands: Hands, span: Span, stated: int, worked: int, what: str = "") -> bool:
@@ -92,6 +97,9 @@ def needles(hands: Hands, step: Step) -> None:
     if not isinstance(step, say.Needles):
         return
     hands.done(step)
+    said = ARRANGED.search(hands.words_of(step.span)) if hands.parts and not step.parts else None
+    if said is not None:
+        compare(hands, step.span, int(said[1]), hands.live.n, "needles")
     if step.parts and hands.parts:
         hands.needle_parts = [hands.at(part) for part in step.parts]
         total = sum(hands.at(part) for part in step.parts)

@@ -7,10 +7,10 @@ import math
 from lastlook.finding import Span
 from lastlook.knit.needle.counting import compare
 from lastlook.knit.needle.live import Event
-from lastlook.knit.needle.parts.divide import merge
+from lastlook.knit.needle.parts.divide import merge, split_rest
 from lastlook.knit.needle.parts.edge import edges
+from lastlook.knit.needle.parts.island import middle, set_apart
 from lastlook.knit.needle.parts.twin import find_piece, landmark
-from lastlook.knit.needle.sight import lose
 from lastlook.knit.needle.solve import solve
 from lastlook.knit.needle.state import Hands, Recent
 from lastlook.leaflet import instruction as say
@@ -114,9 +114,11 @@ def work_on(hands: Hands, step: Step) -> None:
 
 def check_on(hands: Hands, figure: say.Figure, span: Span) -> None:
     """Compare 'work on 50 sts' with what there is."""
-    if hands.live.behind and hands.at(figure) != hands.live.n:
-        # A part between two turns is worked by itself, as a thumb is: what it leaves behind is not followed here.
-        lose(hands, span)
+    between = middle(hands.live)
+    if between and hands.at(figure) != hands.live.n:
+        set_apart(hands)
+    elif hands.live.behind and hands.at(figure) == hands.live.n - hands.live.behind:
+        split_rest(hands, None, span)
     if hands.at(figure) > 2:
         compare(hands, span, hands.at(figure), hands.live.n, "on")
 

@@ -13,7 +13,7 @@ from lastlook.knit.needle import counting, fabric, rows, shaping, sight
 from lastlook.knit.needle.border import border_row
 from lastlook.knit.needle.chooser import Chooser
 from lastlook.knit.needle.live import Live
-from lastlook.knit.needle.parts import copying, divide, edge, ending, holder
+from lastlook.knit.needle.parts import copying, divide, edge, ending, fingers, holder, island
 from lastlook.knit.needle.state import Hands, World
 from lastlook.leaflet import instruction as say
 from lastlook.leaflet.instruction import Step
@@ -94,6 +94,11 @@ def _parallel(hands: Hands, steps: list[Step], spot: int) -> int:
 def do(hands: Hands, step: Step, after: Step | None = None) -> None:
     """Carry out one step on every group that is being worked."""
     hands.following = after
+    if fingers.is_head(hands, step):
+        fingers.begin(hands, step)
+        return
+    if hands.fingers is not None and fingers.gather(hands, step):
+        return
     if isinstance(step, say.Unread):
         sight.lose(hands, step.span)
     if isinstance(step, say.RowOf):
@@ -106,6 +111,16 @@ def do(hands: Hands, step: Step, after: Step | None = None) -> None:
         rows.set_aside(hands)
     if not isinstance(step, say.Nothing | say.Unread):
         rows.close(hands)
+    if (
+        isinstance(step, say.WorkOn | say.Shape | say.Printed | say.BindOffs)
+        and hands.flanks
+        and hands.live.ended != "open"
+    ):
+        island.rejoin(hands)
+    if isinstance(step, say.WorkOn) and step.goal.until is not None and hands.parts and rows.is_turning(hands):
+        hands.done(step)
+        rows.turn_on(hands, step.span, step.goal, step.ending)
+        return
     doer = DOERS.get(type(step))
     if doer is None or hands.world.rows_made > 40_000:
         return

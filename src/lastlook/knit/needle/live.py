@@ -52,6 +52,8 @@ class Live:
     """The edge at the neck or front opening; '' where there is none."""
     behind: int = 0
     """Stitches left unworked behind where the row starts, after a turn."""
+    beyond: int = 0
+    """Stitches left unworked at the end the next row goes towards, after the turn before."""
     base: int = 0
     """The number of the row before its first."""
     offset: float = 0.0

@@ -57,6 +57,19 @@ class Recent:
 
 
 @dataclass
+class Fingers:
+    """The fingers of a glove, and what of the hand is left for them."""
+
+    pool: int
+    gathers: bool = False
+    """Whether the finger is still being put together."""
+    is_thumb: bool = False
+    took: int = 0
+    """How many stitches of the hand the finger took."""
+    made: list[tuple[Live, int]] = field(default_factory=list)
+
+
+@dataclass
 class Hands:
     """One piece in the making."""
 
@@ -111,6 +124,11 @@ class Hands:
     shown: int = 0
     """Stitches of the row that is being shown after the piece has ended."""
     was_round: bool = False
+    fingers: Fingers | None = None
+    threads: list[int] = field(default_factory=list)
+    """Stitches put on a thread within a row, in the order in which that was told."""
+    flanks: tuple[int, int] | None = None
+    """Stitches that wait to the right and to the left of those worked by themselves; None where none wait."""
     dark: list[Span] = field(default_factory=list)
     """Words not understood, of this piece or of one it is worked as, that may hide stitches: no count after them
     bears the piece out yet."""

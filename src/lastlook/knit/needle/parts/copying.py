@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from lastlook.finding import Span
 from lastlook.knit.needle.fabric import fabric_row, rows_to
 from lastlook.knit.needle.live import Event, Live, Row
@@ -92,20 +94,7 @@ def _rows(hands: Hands, rows: list[Row], span: Span) -> None:
 
 def _parts(hands: Hands, source: Hands) -> None:
     for one in source.parts[1:]:
-        twin = Live(
-            one.n,
-            list(one.rows),
-            one.next_right,
-            one.rounds,
-            one.outer,
-            one.inner,
-            0,
-            one.base,
-            one.offset,
-            one.ended,
-            one.marks,
-            hands.name,
-        )
+        twin = replace(one, rows=list(one.rows), behind=0, beyond=0, name=hands.name)
         hands.parts.append(twin)
     hands.parts[0].ended = source.parts[0].ended
     hands.ended = source.ended

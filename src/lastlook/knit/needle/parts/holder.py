@@ -2,13 +2,20 @@
 
 from __future__ import annotations
 
+import re
+from dataclasses import replace
+
 from lastlook.finding import Span
 from lastlook.knit.needle.counting import compare
 from lastlook.knit.needle.live import Live
 from lastlook.knit.needle.parts.divide import split_rest
+from lastlook.knit.needle.parts.island import middle, set_apart
 from lastlook.knit.needle.state import Count, Hands
 from lastlook.leaflet import instruction as say
 from lastlook.leaflet.instruction import Step, Taken
+
+SHARES = re.compile(r"\bon each of (?:the )?(?:other )?(two|2|three|3)\b")
+TIMES = {"two": 2, "2": 2, "three": 3, "3": 3}
 
 
 def take(hands: Hands, item: Taken, count: int) -> None:
@@ -51,6 +58,12 @@ def hold(hands: Hands, step: Step) -> None:
         return
     hands.done(step)
     live = hands.live
+    words = hands.words_of(step.span).lower()
+    several = SHARES.search(words)
+    if several and n is not None and n * TIMES[several[1]] < live.n:
+        n *= TIMES[several[1]]
+        if "instep" in words:
+            step = replace(step, which="instep")
     if live.behind > 0:
         split_rest(hands, n, step.span)
         return
@@ -71,6 +84,7 @@ def hold(hands: Hands, step: Step) -> None:
     if step.which == "next" and n is not None and n < live.n:
         live.n -= n
         hands.kept["center"] = n
+        hands.threads.append(n)
         if live.rows:
             live.rows[-1].after -= n
             live.rows[-1].gives -= n
@@ -109,6 +123,10 @@ def resume(hands: Hands, step: Step) -> None:
         hands.picked_up = n
         return
     live = hands.live
+    if n is not None and n == middle(live):
+        set_apart(hands)
+        compare(hands, step.span, n, n, "on")
+        return
     if live.behind > 0:
         split_rest(hands, None, step.span)
         live = hands.live

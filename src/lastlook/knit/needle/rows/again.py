@@ -10,6 +10,7 @@ from lastlook.knit.needle.fabric import fabric_row, rows_to
 from lastlook.knit.needle.parts.copying import rows_of
 from lastlook.knit.needle.parts.divide import part
 from lastlook.knit.needle.rows.ahead import keep_marks, marks_ahead, more_of, round_by_needle, short_row
+from lastlook.knit.needle.rows.heel import is_turning, turn_on
 from lastlook.knit.needle.rows.proof import judge
 from lastlook.knit.needle.sight import regain
 from lastlook.knit.needle.solve import solve
@@ -26,6 +27,10 @@ def repeat(hands: Hands, step: Step) -> None:
     if not isinstance(step, say.RepeatRows):
         return
     if _one_row(hands, step):
+        return
+    if step.goal.until is not None and step.goal.until_what in ("", "unworked") and hands.parts and is_turning(hands):
+        hands.done(step)
+        turn_on(hands, step.span, step.goal, step.ending)
         return
     cycle = _cycle(hands, step)
     if not cycle or not hands.parts:
@@ -128,7 +133,7 @@ def _again(hands: Hands, entry: Recent, span: Span) -> None:
         hands.add(
             min(solved.used, live.n), solved.gives, tuple(solved.events), entry.span, words=hands.words_of(entry.span)
         )
-        live.behind = 0
+        live.behind = live.beyond = 0
         keep_marks(live, solved)
     hands.recent, hands.book = recent, book
 
@@ -183,10 +188,18 @@ def _until_needle(hands: Hands, step: say.RepeatRows, cycle: list[Recent], goal:
 
 
 def _change(hands: Hands, entry: Recent) -> int:
+    live = hands.live
     if entry.needles:
-        return 0
+        return _change_by_needle(hands, entry)
     if not entry.run:
         return 0
-    live = hands.live
     solved = solve(entry.run, live.n - live.behind, hands.world.size, live.start_edge())
     return solved.gives - solved.used
+
+
+def _change_by_needle(hands: Hands, entry: Recent) -> int:
+    counts = hands.needle_parts
+    if len(counts) != len(entry.needles) or sum(counts) != hands.live.n:
+        return 0
+    laid = [solve(run, n, hands.world.size, "right") for run, n in zip(entry.needles, counts, strict=True)]
+    return sum(one.gives - one.used for one in laid)

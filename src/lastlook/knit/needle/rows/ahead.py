@@ -60,14 +60,13 @@ def own_stitches(run: Run, ahead: int, size: int) -> Run:
 def short_row(hands: Hands, step: RowOf, solved: Solved) -> None:
     """Turn before the end: what is left stays on the needle, unworked."""
     live = hands.live
-    behind, left = live.behind, solved.left
+    left = solved.left
     total = live.n
     row_ = hands.add(solved.used, solved.gives, tuple(solved.events), step.span, words=hands.words_of(step.span))
     row_.used = solved.used
-    live.behind = left
+    live.behind, live.beyond = left, live.behind
     live.n = total - solved.used + solved.gives
     row_.after = live.n
-    del behind
     hands.sections.setdefault("turned", row_.number)
 
 
@@ -75,6 +74,9 @@ def round_by_needle(hands: Hands, step: RowOf, needles: tuple[Run, ...]) -> None
     live = hands.live
     counts = hands.needle_parts
     hands.done(step)
+    if len(counts) == 3 and sum(counts) != live.n and counts[1] < live.n:
+        # More was picked up at both sides of the instep since it was joined.
+        counts = [live.n - counts[1] - (live.n - counts[1]) // 2, counts[1], (live.n - counts[1]) // 2]
     if len(counts) != len(needles) or sum(counts) != live.n:
         counts = _guessed(live.n, len(needles))
     used = gives = 0
@@ -97,9 +99,21 @@ def _guessed(n: int, needles: int) -> list[int]:
     return [each] * (needles - 1) + [n - each * (needles - 1)]
 
 
+def _go_on(hands: Hands) -> None:
+    """What was put on a holder comes together with more stitches: from here it is a part of its own."""
+    old = hands.live
+    old.ended = "joined"
+    new = Live(old.n, next_right=old.next_right, base=max(live.number for live in hands.parts), name=hands.name)
+    hands.parts.append(new)
+    hands.lives, hands.live = [new], new
+
+
 def gather(hands: Hands, step: RowOf, run: Run) -> None:
     """Stitches are picked up beside live ones, or taken from a holder, as at the gusset of a heel."""
     hands.done(step)
+    instep = 0
+    if hands.live.ended == "on holder":
+        _go_on(hands)
     live, more = hands.live, 0
     for item in run:
         if not isinstance(item, Taken):
@@ -108,7 +122,7 @@ def gather(hands: Hands, step: RowOf, run: Run) -> None:
         waits = hands.held[0] if hands.held and not item.picked_up else None
         if waits is not None:
             compare(hands, item.span, count, waits.n, "held")
-            more += waits.n
+            more, instep = more + waits.n, waits.n
             hands.held.pop(0)
             live.rounds = live.rounds or hands.was_round
         elif not item.picked_up and any(word in item.source for word in ("heel", "sole", "of <")):
@@ -131,3 +145,6 @@ def gather(hands: Hands, step: RowOf, run: Run) -> None:
             hands.add(
                 live.n, live.n + more, (Event("pick up", "inside", more),), step.span, words=hands.words_of(step.span)
             )
+    if instep and live.rounds:
+        rest = live.n - instep
+        hands.needle_parts = [rest - rest // 2, instep, rest // 2]

@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from lastlook.finding import Span
+from lastlook.knit.needle.solve import is_filling
 from lastlook.leaflet import instruction as say
-from lastlook.leaflet.instruction import Label, RowOf, Step
+from lastlook.leaflet.instruction import Label, RowOf, Run, Step, Taken, Work
 
 MOST = 1500
 MOST_LISTED = 300
@@ -15,7 +17,7 @@ def in_order(steps: tuple[Step, ...]) -> list[Step]:
     """Return the steps with numbered rows in the order in which they are worked: '1st and 3rd row' twice."""
     out: list[Step] = []
     spot = 0
-    steps = _by_needle(steps)
+    steps = _held_inside(_by_needle(_ended(steps)))
     while spot < len(steps):
         step = steps[spot]
         if not (isinstance(step, RowOf) and step.label and step.label.numbers):
@@ -45,9 +47,63 @@ def _by_needle(steps: tuple[Step, ...]) -> tuple[Step, ...]:
             and (last.label.round or last.needles)
         ):
             out[-1] = replace(last, needles=(*last.needles, step.run), covers=(*last.covers, step.span))
+        elif on_needle and isinstance(step, RowOf) and step.label and step.label.numbers == (1,):
+            # "Toe: First needle, …; second needle, …": a round begins though none is named.
+            label = Label(name="next", round=True)
+            out.append(RowOf(label, (), needles=(step.run,), covers=(step.span,), span=step.span))
         else:
             out.append(step)
     return tuple(out)
+
+
+def _ended(steps: tuple[Step, ...]) -> tuple[Step, ...]:
+    """'K to end. Pick up and k 10': what is picked up after the end of a row is no part of it."""
+    out: list[Step] = []
+    for step in steps:
+        cut = _end_of(step.run) if isinstance(step, RowOf) else 0
+        if isinstance(step, RowOf) and cut:
+            out += [replace(step, run=step.run[:cut]), replace(step, label=None, run=step.run[cut:], covers=())]
+        else:
+            out.append(step)
+    return tuple(out)
+
+
+def _end_of(run: Run) -> int:
+    """Return after how many items a run has come to the end of its row, with stitches picked up after it; else 0."""
+    for spot, item in enumerate(run[:-1]):
+        after = run[spot + 1]
+        whole = isinstance(item, Work) and item.reach in ("end", "all") and item.rest is None
+        if whole and isinstance(after, Taken) and any(isinstance(one, Taken) and not one.picked_up for one in run):
+            return spot + 1
+    return 0
+
+
+def _held_inside(steps: tuple[Step, ...]) -> tuple[Step, ...]:
+    """'K 1, slip the next 17 sts on a thread, cast on 1, k to end' is one row, told in three breaths."""
+    out: list[Step] = []
+    spot = 0
+    while spot < len(steps):
+        found = _with_thread(steps, spot)
+        out.append(found[0] if found else steps[spot])
+        spot += found[1] if found else 1
+    return tuple(out)
+
+
+def _with_thread(steps: tuple[Step, ...], spot: int) -> tuple[RowOf, int] | None:
+    """Return such a row with the number of steps it takes."""
+    named = [(place, one) for place, one in enumerate(steps[spot : spot + 6]) if not isinstance(one, say.Nothing)][:3]
+    if len(named) < 3 or named[0][0] != 0:
+        return None
+    (_, first), (_, hold), (place, last) = named
+    if not isinstance(first, RowOf) or not isinstance(last, RowOf) or last.label is not None or not last.run:
+        return None
+    if not isinstance(hold, say.Hold) or hold.which not in ("next", "first") or hold.n is None:
+        return None
+    if first.needles or not isinstance(last.run[0], say.CastOnInRow) or any(map(is_filling, first.run)):
+        return None
+    run = (*first.run, say.Held(hold.n, span=hold.span), *last.run)
+    covers = (first.span, hold.span, last.span)
+    return replace(first, run=run, span=Span(first.span.start, last.span.end), covers=covers), place + 1
 
 
 def _belongs(steps: tuple[Step, ...], spot: int) -> bool:

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 from lastlook.finding import Span
+from lastlook.knit.needle.parts import island
 from lastlook.knit.needle.parts.divide import merge, part, split_rest
 from lastlook.knit.needle.parts.edge import check_edge
 from lastlook.knit.needle.parts.ending import finish
@@ -23,7 +25,11 @@ from lastlook.knit.needle.sight import lose, regain
 from lastlook.knit.needle.solve import Solved, fixed_uses, is_filling, solve
 from lastlook.knit.needle.state import Hands, Recent
 from lastlook.leaflet import instruction as say
-from lastlook.leaflet.instruction import Group, RowOf, Run, Taken, Work
+from lastlook.leaflet.instruction import Group, Item, RowOf, Run, Taken, Work
+
+NEAR = 2
+"""A row beside an island that is so many stitches out is told; more is rather words that were misread."""
+AWAY = re.compile(r"\b(?:hold\w*|yarn|thread|spare|pin|back|front|sleeve)\b")
 
 
 def row(hands: Hands, step: RowOf) -> None:
@@ -36,6 +42,10 @@ def row(hands: Hands, step: RowOf) -> None:
     close(hands)
     if not hands.parts and not _starts(hands, step):
         return
+    if island.goes_round(hands, step.run):
+        island.rejoin(hands, step.run)
+    elif island.is_own_row(hands, step.run):
+        island.set_apart(hands)
     if step.needles:
         round_by_needle(hands, step, step.needles)
         _remember(hands, step, ())
@@ -109,14 +119,11 @@ def _turn_to(hands: Hands, step: RowOf) -> None:
 def attempt(hands: Hands, step: RowOf, run: Run) -> None:
     if len(hands.lives) > 1 and any(isinstance(item, say.CastOnInRow) for item in run):
         merge(hands)
-    if (
-        hands.cast_on != 0
-        and hands.parts
-        and any(isinstance(item, Taken) for item in run)
-        and not any(isinstance(item, say.Held) for item in run)
-    ):
-        gather(hands, step, run)
-        return
+    if hands.cast_on != 0 and any(isinstance(item, Taken) for item in run) and not _holds(run):
+        if not _fits_beside(hands, run):
+            gather(hands, step, run)
+            return
+        run = island.plain(run)
     one = run[0] if len(run) == 1 else None
     if isinstance(one, say.BindOff) and one.n is not None and hands.at(one.n) >= hands.live.n > 0:
         finish(hands, say.Finish("bound off", one.n, span=step.span))
@@ -144,6 +151,27 @@ def attempt(hands: Hands, step: RowOf, run: Run) -> None:
     hands.pending, hands.pending_step = [], None
     hands.done(step)
     commit(hands, step, run, solved)
+
+
+def _holds(run: Run) -> bool:
+    return any(isinstance(item, say.Held) for item in run)
+
+
+def _fits_beside(hands: Hands, run: Run) -> bool:
+    """Whether a row that picks up beside live stitches uses just those that lie ahead of it."""
+    ahead = hands.live.n - hands.live.behind
+    picks = any(isinstance(item, Taken) and item.picked_up for item in run)
+    if hands.held or not picks or not any(isinstance(item, Work | Group) or _is_at_hand(item) for item in run):
+        return False
+    uses = fixed_uses(island.plain(run), hands.world.size)
+    if hands.live.behind > 0 and not hands.live.rows and abs(uses - ahead) <= NEAR:
+        return True
+    return uses == ahead or (hands.live.behind > 0 and uses <= ahead and any(is_filling(item) for item in run))
+
+
+def _is_at_hand(item: Item) -> bool:
+    """Whether stitches that are named by their place are on the needle already: 'the instep sts', 'on left needle'."""
+    return isinstance(item, Taken) and not item.picked_up and not AWAY.search(item.source)
 
 
 def _is_last_stitch(hands: Hands, run: Run, ahead: int) -> bool:
@@ -198,12 +226,13 @@ def commit(hands: Hands, step: RowOf, run: Run, solved: Solved) -> None:
         used = min(solved.used, live.n)
         before = live.n
         hands.add(used, solved.gives, tuple(solved.events), step.span, words=hands.words_of(step.span))
-        live.behind = 0
+        live.behind = live.beyond = 0
         keep_marks(live, solved)
         if solved.held and not solved.taken:
             hands.kept["held"] = hands.kept.get("held", 0) + sum(solved.held)
         if any(event.act == "bind off" for event in solved.events):
             _note_offs(hands, solved, before, step.span)
+    hands.threads += solved.held
     for item, count in solved.taken:
         take(hands, item, count)
     if hands.cast_on == 0 and len(hands.live.rows) == 1:
