@@ -14,6 +14,7 @@ from lastlook.finding import Finding
 from lastlook.geometry import Path, Point, crossings, cut
 from lastlook.paper.alter.alteration import mm, no_edge, no_level, refusal
 from lastlook.paper.alter.reshape import anchors, reshape
+from lastlook.paper.follow import longer
 from lastlook.paper.paper_piece import PaperPiece
 from lastlook.paper.seam_edge import SeamEdge
 
@@ -155,19 +156,12 @@ class BandLength:
         waist = piece.side("waist")
         if waist is None:
             return no_edge(piece, "waist")
-        length, start = waist.sewn_mm, min(waist.start[0], waist.end[0])
+        length = waist.sewn_mm
         if length + self.by_mm < LEAST_WIDTH_MM:
             return refusal(
                 piece, f"{piece.name} is only {mm(length)} long.", "It can't lose more than it has.", "Take off less."
             )
-        scale = (length + self.by_mm) / length
-
-        def send(spot: Point) -> Point:
-            return (start + (spot[0] - start) * scale, spot[1]) if spot[0] > start else spot
-
-        spots = [spot for side in piece.sides for spot in anchors(side)]
-        marks = [notch.point for notch in (*piece.notches, *piece.marks)]
-        return reshape(piece, {spot: send(spot) for spot in [*spots, *marks]})
+        return longer(piece, self.by_mm)
 
     def inverse(self, before: PaperPiece) -> BandLength:
         """Return the change that takes this one back."""

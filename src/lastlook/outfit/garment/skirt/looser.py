@@ -93,7 +93,8 @@ def _waist(drafted: Drafted, mm: float) -> Sequence[Alteration]:
     after = next((one for one in paper.alter(drafted, top).seams if one.mate.b == seam.mate.b), None)
     if after is None:
         return ()
-    return *top, paper.ALTERATIONS["band-length"](seam.mate.b.piece, round(after.a_length - seam.a_length, 3))
+    left_behind = round(after.difference - seam.difference, 3)
+    return (*top, paper.ALTERATIONS["band-length"](seam.mate.b.piece, left_behind)) if left_behind else top
 
 
 def _is_good(outfit: Outfit, one: Sewn, steps: Sequence[Alteration], level: str) -> bool:

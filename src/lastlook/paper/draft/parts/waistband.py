@@ -9,6 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from lastlook.geometry import polyline
+from lastlook.paper.follow import band_notches
 from lastlook.paper.paper_piece import Notch, PaperPiece
 from lastlook.paper.seam_edge import SeamEdge, Use
 
@@ -45,18 +46,6 @@ def waistband(band: Band, name: str = "Waistband") -> PaperPiece:
         Notch("fold line", "end", (length, band.width_mm)),
         Notch("fold line", "lap end", (-band.lap_mm, band.width_mm)),
     )
+    shares = [(f"centre {name.lower()}", mm) for name, mm in band.shares]
     grain = ((length * 0.3, band.width_mm), (length * 0.7, band.width_mm))
-    return PaperPiece(name, sides, notches=(*_notches(band), *fold), grain=grain, role="band")
-
-
-def _notches(band: Band) -> tuple[Notch, ...]:
-    """Mark where the skirt's seams and centres meet the band, each piece stretched or eased evenly."""
-    total = sum(mm for _, mm in band.shares)
-    out, spot = [], 0.0
-    for name, mm in band.shares:
-        share = mm * band.length_mm / total
-        out.append(Notch(f"centre {name.lower()}", "waist", (spot + share / 2, 0.0)))
-        spot += share
-        if spot < band.length_mm - 1e-6:
-            out.append(Notch("side", "waist", (spot, 0.0)))
-    return tuple(out)
+    return PaperPiece(name, sides, notches=(*band_notches((0.0, 0.0), length, shares), *fold), grain=grain, role="band")
