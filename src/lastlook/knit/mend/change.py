@@ -2,12 +2,18 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass, fields, is_dataclass, replace
 
 from lastlook.finding import Span
 from lastlook.leaflet import Figure, Leaflet
 from lastlook.leaflet import instruction as say
 from lastlook.leaflet.instruction import Step
+
+FACTORS = (1.0, 25.4, 10.0, 2.0)
+"""What is printed in inches or centimetres is kept in millimetres; dozens of forms double what they print."""
+REFERENCES = frozenset({"like", "rows"})
+"""Fields that name rows by their numbers."""
 
 
 @dataclass(frozen=True)
@@ -34,6 +40,11 @@ class Change:
         changed, seen = _swapped(step, self.old, self.new, self.nth)
         return changed if seen > self.nth and isinstance(changed, Step) else None
 
+    def quoted(self) -> Span:
+        """Return the words that hold all that changes: those of the step, and brackets that stand behind it."""
+        span = self.phrase or self.step
+        return Span(span.start, max(span.end, max((spot.end for spot, _ in self.spots), default=0)))
+
     def text(self, text: str, span: Span | None = None) -> str:
         """Return the text, or a stretch of it, with the change made."""
         start, end = (span.start, span.end) if span else (0, len(text))
@@ -44,31 +55,56 @@ class Change:
         return out + text[at:end]
 
 
-def _swapped(value: object, old: tuple[float, ...], new: tuple[float, ...], nth: int) -> tuple[object, int]:
+def places(value: object, name: str = "") -> Iterator[tuple[str, tuple[float, ...]]]:
+    """Yield every figure in a step in order: the field it stands in, and its values."""
+    if isinstance(value, Figure):
+        yield name, value.values
+    elif isinstance(value, tuple):
+        if _numbers(name, value):
+            yield from ((name, (float(one),)) for one in value)
+        else:
+            for one in value:
+                yield from places(one, name)
+    elif is_dataclass(value) and not isinstance(value, type | Span):
+        for one in fields(value):
+            yield from places(getattr(value, one.name), one.name)
+
+
+def _numbers(name: str, value: tuple[object, ...]) -> bool:
+    return name in REFERENCES and all(isinstance(one, int) for one in value)
+
+
+def _swapped(
+    value: object, old: tuple[float, ...], new: tuple[float, ...], nth: int, name: str = ""
+) -> tuple[object, int]:  # fmt: skip
     """Return a value with the nth figure of these values replaced, and how many there were up to it."""
     if isinstance(value, Figure):
-        for factor in (1.0, 25.4, 10.0, 2.0):
+        for factor in FACTORS:
             if value.values == tuple(one * factor for one in old):
                 return (Figure(tuple(one * factor for one in new)) if nth == 0 else value), 1
         return value, 0
     seen = 0
     if isinstance(value, tuple):
-        out = []
+        out: list[object] = []
         for one in value:
-            fresh, found = _swapped(one, old, new, nth - seen) if nth >= seen else (one, 0)
+            if _numbers(name, value):
+                found = int((float(one),) == old)
+                fresh: object = int(new[0]) if found and seen == nth else one
+            else:
+                fresh, found = _swapped(one, old, new, nth - seen, name) if nth >= seen else (one, 0)
             out.append(fresh)
             seen += found
         return tuple(out), seen
     if is_dataclass(value) and not isinstance(value, type | Span):
         changes = {}
-        for one in fields(value):
-            inner = getattr(value, one.name)
+        for each in fields(value):
+            inner = getattr(value, each.name)
             if not isinstance(inner, tuple | Figure) and not is_dataclass(inner):
                 continue
-            fresh, found = _swapped(inner, old, new, nth - seen) if nth >= seen else (inner, 0)
+            fresh, found = _swapped(inner, old, new, nth - seen, each.name) if nth >= seen else (inner, 0)
             seen += found
             if fresh is not inner:
-                changes[one.name] = fresh
+                changes[each.name] = fresh
         return (replace(value, **changes) if changes else value), seen
     return value, 0
 

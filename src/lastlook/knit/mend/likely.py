@@ -1,38 +1,59 @@
-"""Which corrections are likely, the likeliest first: small ones, near the trouble, of the size of the difference."""
+"""Which corrections are likely, the likeliest first: small ones, near the trouble, of the size of the difference.
+
+A *weight* is how unlikely a correction is. A row that is named wrongly ('as 4th row') and a cadence that is off by two
+rows are common slips of print, for all that is counted by them stays as printed; 'dec 1 st' for two is a rare one.
+"""
 
 from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from itertools import pairwise
 
-from lastlook import leaflet as paper
 from lastlook.finding import Span
 from lastlook.knit.choose import Outcome, Reader
-from lastlook.knit.mend.change import Change
+from lastlook.knit.mend.change import FACTORS, Change, places
+from lastlook.knit.mend.figures import Printed, as_printed, printed
 from lastlook.leaflet import instruction as say
 from lastlook.leaflet.instruction import Step
 from lastlook.piece import Meets
 
 NO_STITCHES = frozenset({"length-too-short", "buttonholes-do-not-fit", "wrong-edge", "row-not-there"})
 """Troubles whose two figures are no stitches, so that their difference says nothing of a slip."""
+INTERVALS = frozenset({"every", "alternate"})
+REFERENCES = frozenset({"like"})
+MOVES: dict[str, tuple[tuple[float, float], ...]] = {
+    "interval": ((2, 0.1), (-2, 0.1), (1, 0.3), (-1, 0.3), (4, 0.4), (-4, 0.4)),
+    "reference": ((-2, -0.2), (2, -0.2), (-1, 0.0), (1, 0.0), (-3, 0.1), (3, 0.1)),
+    "length": ((1, 0.15), (-1, 0.15), (0.5, 0.2), (-0.5, 0.2), (2, 0.3), (-2, 0.3), (3, 0.5), (-3, 0.5)),
+}
+"""By how much a figure of this sort may be off, and how unlikely that is."""
 
 
-def candidates(reader: Reader, outcomes: list[Outcome]) -> Iterator[Change]:
-    """Yield changes, the likeliest first: the phrase in trouble, its piece, the pieces that share its seams."""
-    sizes = reader.leaflet.sizes
+@dataclass(frozen=True)
+class _Near:
+    """A step that may hold the slip."""
+
+    part: int
+    step: Step
+    figures: list[Printed]
+    far: float
+    """How far from the trouble it is."""
+
+
+def candidates(reader: Reader, outcomes: list[Outcome]) -> list[Change]:
+    """Return changes, the likeliest first: the phrase in trouble, its piece, the pieces that share its seams."""
     bad = [n for n, one in enumerate(outcomes) if one.score() >= 1]
     gaps = _gaps(outcomes)
     seen: set[tuple[tuple[Span, str], ...]] = set()
     out: list[Change] = []
-    for number, step, near in _steps(reader, outcomes):
-        for change in _of_step(reader, number, step, bad, gaps):
+    for near in _steps(reader, outcomes):
+        for change in _of_step(reader, near, bad, gaps):
             if change.spots not in seen:
                 seen.add(change.spots)
-                out.append(replace(change, weight=change.weight + near))
-    del sizes
-    yield from sorted(out, key=lambda one: one.weight)
+                out.append(replace(change, weight=change.weight + near.far))
+    return sorted(out, key=lambda one: one.weight)
 
 
 def _gaps(outcomes: list[Outcome]) -> set[int]:
@@ -61,116 +82,120 @@ def _just_before(reader: Reader, spans: set[Span]) -> set[Span]:
     return out
 
 
-def _steps(reader: Reader, outcomes: list[Outcome]) -> Iterator[tuple[int, Step, float]]:
-    """Yield the steps that may hold the slip with how far they are from the trouble."""
-    troubles = [
-        one for outcome in outcomes for hands in outcome.pieces.values() for one in hands.troubles if not one.follows
-    ]
-    spans = {one.span for one in troubles}
-    names = {one.piece.lower() for one in troubles}
+def _names(outcomes: list[Outcome]) -> set[str]:
+    """Return the pieces that are in trouble, and those that share a seam that does not meet."""
+    names = {one.piece.lower() for outcome in outcomes for hands in outcome.pieces.values() for one in hands.troubles}
     for outcome in outcomes:
         for seam in outcome.seams:
             if seam.meets is Meets.NO:
                 names |= {seam.mate.a.piece.lower(), seam.mate.b.piece.lower(), seam.mate.b.piece.lower().split()[-1]}
                 names |= {"sleeve", "back", "front"} if seam.mate.a.piece == "Body" else set()
-    copied = {
-        hands.copied for outcome in outcomes for name, hands in outcome.pieces.items() if name in names and hands.copied
-    }
-    mine = {step.span for task in reader.plan.tasks if task.name.lower() in names | copied for step in task.steps}
+    copied = {hands.copied for one in outcomes for name, hands in one.pieces.items() if name in names and hands.copied}
+    return names | copied
+
+
+def _steps(reader: Reader, outcomes: list[Outcome]) -> Iterator[_Near]:
+    """Yield the steps that may hold the slip with how far they are from the trouble."""
+    troubles = [
+        one for outcome in outcomes for hands in outcome.pieces.values() for one in hands.troubles if not one.follows
+    ]
+    spans = {one.span for one in troubles}
+    names = _names(outcomes)
+    mine = {step.span for task in reader.plan.tasks if task.name.lower() in names for step in task.steps}
     last = max((span.start for span in spans), default=0)
+    apart = any(seam.meets is Meets.NO for one in outcomes for seam in one.seams)
     before = _just_before(reader, spans)
     for number, part in enumerate(reader.leaflet.parts):
         pattern = part.kind == "pattern" and any(step.span in spans for step in part.steps)
-        for step in part.steps:
+        if not pattern and not any(step.span in mine for step in part.steps):
+            continue
+        for step, figures in printed(reader.leaflet, number):
             if isinstance(step, say.Nothing | say.Unread | say.Section) or not (step.span in mine or pattern):
                 continue
-            if (
-                spans
-                and step.span.start > last
-                and not any(seam.meets is Meets.NO for one in outcomes for seam in one.seams)
-            ):
-                continue
-            yield number, step, 0.0 if step.span in spans else 0.2 if step.span in before else 0.5
+            if not spans or step.span.start <= last or apart:
+                far = 0.0 if step.span in spans else 0.2 if step.span in before else 0.5
+                yield _Near(number, step, figures, far)
 
 
-def _of_step(reader: Reader, part: int, step: Step, bad: list[int], gaps: set[int]) -> Iterator[Change]:
+def _of_step(reader: Reader, near: _Near, bad: list[int], gaps: set[int]) -> Iterator[Change]:
     text, sizes = reader.leaflet.source.text, reader.leaflet.sizes
-    counted: dict[tuple[int, ...], int] = {}
-    listed = paper.numbers(text, step.span, len(sizes))
-    others = [_value(text, spots[0]) for spots in listed if len(spots) == 1]
-    for spots in listed:
-        values = [_value(text, spot) for spot in spots]
-        if any(value is None for value in values):
-            continue
-        whole = [value or 0 for value in values]
-        nth = counted.get(tuple(whole), 0)
-        counted[tuple(whole)] = nth + 1
-        if len(spots) == len(sizes) > 1 and len(bad) < len(sizes):
-            yield from _one_size((part, step, nth), spots, whole, (bad, gaps), sizes)
-        elif len(spots) == 1:
-            for new, likely in _near(whole[0], gaps, whole):
-                weight = likely - 0.05 * (new in others) + 0.05 * (others.count(whole[0]) > 1)
-                yield Change(
-                    part,
-                    step.span,
-                    ((spots[0], _written(text, spots[0], new)),),
-                    weight,
-                    sizes,
-                    (float(whole[0]),),
-                    (float(new),),
-                    nth=nth,
-                )
-        elif len(spots) == len(sizes):
-            for gap in sorted(gaps | {1, 2})[:4]:
-                for sign in (1, -1):
-                    moved = tuple(
-                        (spot, _written(text, spot, value + sign * gap))
-                        for spot, value in zip(spots, whole, strict=True)
-                    )
-                    if all(value + sign * gap >= 0 for value in whole):
-                        yield Change(
-                            part,
-                            step.span,
-                            moved,
-                            2.0 + gap / 10,
-                            sizes,
-                            tuple(map(float, whole)),
-                            tuple(float(value + sign * gap) for value in whole),
-                            nth=nth,
-                        )
-    yield from _words(text, part, step, sizes)
+    counted: dict[tuple[float, ...], int] = {}
+    single = [one.values[0] for one in near.figures if len(one.values) == 1]
+    for one in near.figures:
+        nth = counted.get(one.values, 0)
+        counted[one.values] = nth + 1
+        sort, rare = _sort(near.step, one.values, nth)
+        if len(one.values) == len(sizes) > 1 and len(bad) < len(sizes):
+            for size in bad:
+                others = [value for number, value in enumerate(one.values) if number != size]
+                for new, weight in _near(one.values[size], sort, gaps, others):
+                    fresh = tuple(new if number == size else value for number, value in enumerate(one.values))
+                    yield _change(text, near, one, (fresh, nth), weight + rare, (sizes[size],))
+        elif len(one.values) == 1:
+            for new, likely in _near(one.values[0], sort, gaps, list(one.values)):
+                weight = likely - 0.05 * (new in single) + 0.05 * (single.count(one.values[0]) > 1) + rare
+                yield _change(text, near, one, ((new,), nth), weight, sizes)
+        elif len(one.values) == len(sizes):
+            for move in _moves(sort, gaps):
+                if all(value + move >= 0 for value in one.values):
+                    moved = tuple(value + move for value in one.values)
+                    yield _change(text, near, one, (moved, nth), 1.0 + abs(move) / 10 + rare, sizes)
+    yield from _words(text, near, sizes)
 
 
-def _one_size(
-    place: tuple[int, Step, int],
-    spots: tuple[Span, ...],
-    values: list[int],
-    where: tuple[list[int], set[int]],
-    sizes: tuple[str, ...],
-) -> Iterator[Change]:
-    part, step, nth = place
-    bad, gaps = where
-    for size in bad:
-        others = [value for number, value in enumerate(values) if number != size]
-        for new, weight in _near(values[size], gaps, others):
-            fresh = tuple(float(new if number == size else value) for number, value in enumerate(values))
-            yield Change(
-                part,
-                step.span,
-                ((spots[size], str(new)),),
-                weight,
-                (sizes[size],),
-                tuple(map(float, values)),
-                fresh,
-                nth=nth,
-            )
+def _moves(sort: str, gaps: set[int]) -> list[float]:
+    """Return by how much a figure may be off in every size at once."""
+    if sort == "length":
+        return [move for move, _ in MOVES["length"][:4]]
+    return [float(gap * sign) for gap in sorted(gaps | {1, 2})[:4] for sign in (1, -1)]
 
 
-def _near(value: int, gaps: set[int], others: list[int]) -> Iterator[tuple[int, float]]:
+def _change(
+    text: str, near: _Near, one: Printed, new: tuple[tuple[float, ...], int], weight: float, sizes: tuple[str, ...]
+) -> Change:  # fmt: skip
+    values, nth = new
+    spots = tuple(
+        (spot, as_printed(text[spot.start : spot.end], value))
+        for spot, value, old in zip(one.spots, values, one.values, strict=True)
+        if value != old
+    )
+    return Change(near.part, near.step.span, spots, weight, sizes, one.values, values, nth=nth)
+
+
+def _sort(step: Step, values: tuple[float, ...], nth: int) -> tuple[str, float]:
+    """Return what a figure says, 'count' where nothing else is known, and how rarely print is wrong in such a one."""
+    alike = [
+        name
+        for name, held in places(step)
+        if any(held == tuple(value * factor for value in values) for factor in FACTORS)
+    ]
+    if nth >= len(alike):
+        return "count", 0.0
+    name = alike[nth]
+    if name in INTERVALS:
+        return "interval", 0.0
+    if name in ("mm", "first"):
+        return "length" if name == "mm" else "interval", 0.1
+    if name in REFERENCES or (name == "rows" and isinstance(step, say.RepeatRows) and step.rows):
+        return "reference", 0.0
+    if isinstance(step, say.Shape) and name == "n":
+        return "count", 0.6 if step.edge not in ("evenly", "inside") else 0.0
+    if isinstance(step, say.BindOffs) and name == "rows":
+        return "count", 0.4
+    return "count", 0.0
+
+
+def _near(value: float, sort: str, gaps: set[int], others: list[float]) -> Iterator[tuple[float, float]]:
     """Yield other values for a figure with how unlikely each is."""
     seen = {value}
-    digits = str(value)
-    swapped = int(digits[::-1]) if len(digits) == 2 and digits[::-1][0] != "0" else value
+    if sort in MOVES:
+        for move, weight in MOVES[sort]:
+            if value + move > 0:
+                yield value + move, weight
+        return
+    if not float(value).is_integer() or value > 999:
+        return
+    digits = str(int(value))
     steps = [1, -1, 2, -2] + [sign * gap for gap in sorted(gaps) for sign in (1, -1)]
     for step in steps:
         new = value + step
@@ -178,26 +203,14 @@ def _near(value: int, gaps: set[int], others: list[int]) -> Iterator[tuple[int, 
             seen.add(new)
             likely = 0.05 if abs(step) in gaps else abs(step) / 10
             yield new, likely + (0.0 if _fits(new, others) else 0.3)
-    if swapped not in seen:
-        yield swapped, 0.8
+    turned = float(digits[::-1])
+    if len(digits) == 2 and digits[1] != "0" and turned not in seen:
+        yield turned, 0.8
 
 
-def _fits(value: int, others: list[int]) -> bool:
+def _fits(value: float, others: list[float]) -> bool:
     """Whether a value lies among those of the other sizes, or next to them."""
     return not others or min(others) - 8 <= value <= max(others) + 8
-
-
-def _value(text: str, spot: Span) -> int | None:
-    digits = "".join(sign for sign in text[spot.start : spot.end] if sign.isdigit())
-    plain = text[spot.start : spot.end].rstrip("stndrh")
-    return int(digits) if digits and plain == digits and len(digits) < 5 else None
-
-
-def _written(text: str, spot: Span, value: int) -> str:
-    tail = text[spot.start : spot.end].lstrip("0123456789")
-    if not tail:
-        return str(value)
-    return f"{value}" + ("th" if 10 <= value % 100 <= 20 else {1: "st", 2: "nd", 3: "rd"}.get(value % 10, "th"))
 
 
 SIDES = (
@@ -212,8 +225,9 @@ SIDES = (
 )
 
 
-def _words(text: str, part: int, step: Step, sizes: tuple[str, ...]) -> Iterator[Change]:
+def _words(text: str, near: _Near, sizes: tuple[str, ...]) -> Iterator[Change]:
     """Yield the other side of the row for an ending: 'wrong side row' for 'right side row'."""
+    step = near.step
     if not (isinstance(step, say.WorkOn | say.RepeatRows | say.Copy | say.Shape) and step.ending.row):
         return
     span = step.ending.span if step.ending.span.end else step.span
@@ -221,5 +235,5 @@ def _words(text: str, part: int, step: Step, sizes: tuple[str, ...]) -> Iterator
         match = re.search(rf"\b{old}\b(?=[\s.-]*(?:side|row))", text[span.start : span.end])
         if match:
             spot = Span(span.start + match.start(), span.start + match.end())
-            yield Change(part, step.span, ((spot, new),), 0.2, sizes, phrase=span)
+            yield Change(near.part, step.span, ((spot, new),), 0.2, sizes, phrase=span)
             return
