@@ -72,8 +72,13 @@ def _split(text: str, found: list[Head]) -> list[Head]:
     """Cut instructions that follow a meta stretch without a head of their own from it, at a paragraph or sentence."""
     out: list[Head] = []
     for head in found:
-        cast = CAST_ON.search(text, head.body.start, head.body.end) if head.kind in MET else None
-        if cast is None:
+        cast = CAST_ON.search(text, head.body.start, head.body.end)
+        if cast is not None and head.kind not in MET and _lists_goods(text, head, cast.start()):
+            cut = _cut(text, head.body.start, cast.start())
+            out.append(Head(head.name, "materials", head.span, Span(head.body.start, cut), head.make))
+            out.append(Head(head.name, head.kind, Span(cut, cut), Span(cut, head.body.end), head.make))
+            continue
+        if cast is None or head.kind not in MET:
             out.append(head)
             continue
         cut = _cut(text, head.body.start, cast.start())
@@ -82,6 +87,21 @@ def _split(text: str, found: list[Head]) -> list[Head]:
         name = head.name if head.kind == "other" else ""
         out.append(Head(name, kind, Span(cut, cut), Span(cut, head.body.end)))
     return out
+
+
+GOODS = re.compile(
+    r"(?i)\b(?:needles?|pins|wool|yarn|worsted|ozs?|ounces?|gauge|tension|abbreviations?|skeins?|balls)\b"
+)
+ROWS_TOLD = re.compile(r"(?i)\b(?:\d+(?:st|nd|rd|d|th)|first)\s+(?:row|round|rnd)|\b(?:row|round|rnd)\s+\d")
+
+
+def _lists_goods(text: str, head: Head, cast: int) -> bool:
+    """Whether what stands between the title and the first casting on is a list of wools and needles, not knitting."""
+    before = text[head.body.start : cast]
+    line = text.rfind("\n", head.body.start, cast)
+    first = CAST_ON.search(text)
+    begins = first is not None and first.start() == cast and line >= 0
+    return begins and bool(GOODS.search(text[head.body.start : line])) and not ROWS_TOLD.search(before)
 
 
 def _cut(text: str, start: int, cast: int) -> int:

@@ -40,7 +40,7 @@ def _other_side(cursor: Cursor) -> Step | None:
     ):
         return OtherSide()
     if cursor.take(
-        r"(?:and )?(?:complete|finish|work)(?: (?:to|as|alt|this|side|st|rem|these))* correspond(?: (?:to|use|side|alt|<1>th|first))*(?: ?,? ?rev (?:all )?shape)?(?= [,;.:]|$)"
+        r"(?:and )?(?:complete|finish|work)(?: (?:to|as|alt|this|side|st|rem|these|front|half|shoulder|opposite))* correspond(?: (?:to|use|side|alt|<1>th|first))*(?: ?,? ?rev (?:all )?shape)?(?= [,;.:]|$)"
     ):
         return OtherSide()
     if cursor.take(
@@ -90,7 +90,7 @@ def _copy(cursor: Cursor) -> Step | None:
             found = replace(found, mirrored=True)
             continue
         until = cursor.take(
-            r"(?:to|until|up to|as far as)(?: (?:beg of|start of|end of|you (?:come|get|reach) to|reach|complete|the))* (?P<t>armhole|shoulder|neck|raglan|underarm|rib|cuff|heel|shape|toe|thumb)(?: (?:shape|opening|dec|armhole|edge))?(?: (?:is|are|has been|have been|having been|having) (?:work|complete|completed|reached|done|finished|made)(?: \( {N} st \))?)?(?! meas)"
+            r"(?:to|until|up to|as far as)(?: (?:beg of|start of|end of|you (?:come|get|reach) to|reach|complete|the))* (?P<t>armhole|shoulder|neck|raglan|underarm|rib|cuff|heel|shape|toe|thumb)(?: (?:shape|opening|dec|armhole|edge))?(?: (?:is|are|has been|have been|having been|having) (?:bo|work|complete|completed|reached|done|finished|made)(?: \( {N} st \))?)?(?! meas)"
         )
         if until:
             found = replace(found, until_section=until["t"])

@@ -18,7 +18,7 @@ YARNS = (
 MANNERS = r"(?:and |, )*(?:(?:keeping|keep|being|taking|take|having|allow|beg(?:ing)? and end|always|being sure|be sure|be careful|making sure|work all|sl|inc|taking care|note|note that|n b|remember|while|whenever)(?: (?:\S+)){0,18}?)(?= [,;.:]| --|$)"
 SEWING = (
     r"(?:sew|knot|st (?:down|up|tog|in place)|make st <\d+> inch|seam|press|block|steam|damp|pin|weave|stitch|fold|turn (?:up|under|in|back|hem|to (?:ws|inside))|hem|baste|tack|face|line|lace|wash|dry|stretch|crochet|fasten|overcast|whip|oversew|catch|finish|trim|"
-    r"join (?:the )?(?:\w+ ){0,4}?(?:seam|edges?|shoulder|side|sleeve|band|raglan|underarm|collar|cap|back|end)|join (?:shoulder|side|sleeve|raglan|tog|underarm|both|two|right|left|neck)|set in|set (?:in )?sleeve|insert|attach|make (?:a |<1> |<2> )?(?:pompon|pompom|tassel|cord|fringe|twisted|buttonloop|loop|crochet)|work (?:buttonhole st|<\d+> row (?:of )?(?:sc|dc)|blanket)|"
+    r"join (?:the )?(?:\w+ ){0,4}?(?:seam|edges?|shoulder|side|sleeve|band|raglan|underarm|collar|cap|back|end)|join (?:shoulder|side|sleeve|raglan|tog|underarm|both|two|right|left|neck)|set in|join fronts?|set (?:in )?sleeve|insert|attach|make (?:a |<1> |<2> )?(?:pompon|pompom|tassel|cord|fringe|twisted|buttonloop|loop|crochet)|work (?:buttonhole st|<\d+> row (?:of )?(?:sc|dc)|blanket)|"
     r"embroider|gather|thread|run|cut|starch|lay|pull|brush|wind|place (?:buttons?|zipper|elastic|on|a damp|between)|sl st(?! (?:of|from|on|to))|darn|<\d> (?:row|rnd) (?:of )?(?:sc|dc)\b|around [a-z]+ work (?:\S+ ){1,6}in crochet|bind (?:edges?|neck)|cover|put (?:in|on)|finish(?:ing)?|button|using (?:back|flat)|with (?:back st|flat seam)|stuff|adjust|reinforce|try|mark|measure|neaten|use backstitch|omit|avoid|easing|matching)"
 )
 MOVES = re.compile(
@@ -79,6 +79,11 @@ def nothing(cursor: Cursor, before: list[Step]) -> Step | None:
         (r"(?:and )?(?:work|making|make|beg|rep)(?: (?:first|<1>th|next|all|a|each))* (?:cable|twist|cross|crossing)(?: (?:row|over))? (?:on|every|in)(?: (?:every|each|all|[a-z]+|<[^>]*>(?:th)?))*(?: ,(?: (?:on|every|in)(?: (?:every|each|[a-z]+|<[^>]*>(?:th)?))*))*(?= ?[.;]|$)|work (?:first|<1>th) dec row on (?:[a-z<>0-9]+ ){1,3}row", "told"),
         (r"(?:disc|discontinue|omit|drop) (?:patt|cable|border)(?: (?:st|patt))?", "told"),
         (r"make hem [^.;]*", "hem"),
+        (r"(?:to be |which is |this is )?called [^.;,)]*", "told"),
+        (r"k (?:use|in|of) (?:[a-z]+ ){0,3}yarn(?: [a-z]+){0,2}(?= ?[.;]| --|$)", "yarn"),
+        (r"\( (?:from |about )?{N} to {N} (?:row|rnd|inch|st)[^()]*\)?", "aside"),
+        (r"(?:end|finishing|finish) (?:at|use|with) (?:complete |end of )(?:row|rnd|patt)", "ending"),
+        (r"(?:you are )?(?:to )?(?:k|work) back and (?:fwd|forth) on heel needle(?: only)?", "place"),
         (r"from hold (?:on|to|onto)(?: (?:[a-z]+|<\d>)){0,3}? ?(?:needle|dpn|cn)", "needles"),
         (r"to (?:make|form|work) (?:opening|thumb|hole|slit)(?: (?:for )?[a-z]+){0,3}(?=[ ,;.:])", "heading"),
         (r"(?:join|ending) (?:use|with) sl st(?: (?:to|in|into) (?:[a-z<>0-9]+ ?){1,4}?(?=[,;.]|$))?", "crochet"),
@@ -118,6 +123,8 @@ def nothing(cursor: Cursor, before: list[Step]) -> Step | None:
 def sentence(cursor: Cursor, fresh: bool) -> Step | None:
     """Read a whole clause or sentence of sewing or of talk that moves no stitch; None where it may move some."""
     since, far = cursor.pos, cursor.pos + LONGEST_SENTENCE
+    if fresh and _materials(cursor):
+        return Nothing("materials", span=cursor.span(since))
     if fresh and cursor.see(SEWING + r"|" + r"(?:do )?not (?:press|block|iron)|lightly"):
         _to_stop(cursor)
         return Nothing("making up", span=cursor.span(since))
@@ -138,6 +145,25 @@ def sentence(cursor: Cursor, fresh: bool) -> Step | None:
     if cursor.take(MANNERS):
         return Nothing("manner", span=cursor.span(since))
     return None
+
+
+GOODS = re.compile(
+    r"(?:(?:about|one|also|and|or|each|{N}|<[^>]*>|small|large|medium|few|fine|some|strong|full|odd) )*(?:pairs?|prs?|sets?|ozs?|ounces?|lbs?|pounds?|skeins?|hanks?|balls?|spools?|reels?|yards?|yds?|buttons?|bone|steel|"
+    r"needle|dpn|hook|zipper|ribbon|elastic|yarn)(?: (?=of|no|nos|size|for|in|each|and|,|bone|steel|wooden|k|dpn|needle|yarn|<|are|will|is|[a-z]+ (?:yarn|needle))|$| [.;,])"
+)
+ACTS = re.compile(
+    r"(?:^| )(?:co|bo|inc|dec|rep|row|rnd|until|turn|tog|psso|st|pu|sl|p|yo|work|change|join|break|cont|:|k(?= <))(?= |$)"
+)
+
+
+def _materials(cursor: Cursor) -> bool:
+    """Move over a clause that lists wools, needles and notions: it begins with how many, and nothing in it is an act."""
+    clause = re.compile(r"(?:(?! [.;]).)*").match(cursor.text, cursor.pos, cursor.pos + LONGEST_SENTENCE)
+    words = clause.group() if clause else ""
+    if not words or not GOODS.match(words) or ACTS.search(words):
+        return False
+    cursor.pos = min(len(cursor.text), cursor.pos + len(words) + 1)
+    return True
 
 
 def _to_stop(cursor: Cursor) -> None:

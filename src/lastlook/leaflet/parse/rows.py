@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from lastlook.leaflet.instruction import (
     ONE,
+    BindOff,
     BindOffs,
     Cadence,
     Ending,
@@ -16,6 +17,7 @@ from lastlook.leaflet.instruction import (
     Progress,
     RepeatRows,
     RowOf,
+    Run,
     Shape,
     Step,
     Structure,
@@ -70,7 +72,7 @@ def _row_after(cursor: Cursor, label: Label, since: int) -> list[Step]:
         if fabric is not None and not label.numbers:
             return [fabric]
         cursor.take(r"across(?: (?:row|all st))?|to end(?: of row)?")
-        return [RowOf(label, items, span=cursor.span(since))]
+        return [RowOf(label, _with_rest(cursor, items), span=cursor.span(since))]
     return [RowOf(label, (), span=row)]
 
 
@@ -98,7 +100,14 @@ def _bare(cursor: Cursor, since: int) -> list[Step] | None:
     fabric = run_on(cursor, items, since)
     if fabric is not None:
         return [fabric]
-    return [RowOf(None, items, span=cursor.span(since))]
+    return [RowOf(None, _with_rest(cursor, items), span=cursor.span(since))]
+
+
+def _with_rest(cursor: Cursor, items: Run) -> Run:
+    """'Bind off the next 28 and on the remaining 26 knit 5 ribs': the row is worked to its end."""
+    if isinstance(items[-1], BindOff) and cursor.see(r",? ?(?:and )?(?:beg [a-z]+ )?on (?:rem|alt|last) {N} st"):
+        return (*items, Work("k", None, reach="end"))
+    return items
 
 
 def _label(cursor: Cursor) -> Label | None:
@@ -178,9 +187,9 @@ def _side(text: str | None) -> str:
 
 def _reference(cursor: Cursor) -> tuple[int, ...]:
     match = cursor.take(
-        r"(?:work )?(?:(?:same|exactly|worked) )?(?:as|like|rep|same)(?: as)?(?: (?:given|directed|described))? (?:in |for |of )?(?:(?:row|rnd)s? )?(?P<m>"
+        r"(?:work |k )?(?:(?:same|exactly|worked) )?(?:as|like|rep|same)(?: as)?(?: (?:given|directed|described))? (?:in |for |of )?(?:(?:row|rnd)s? )?(?P<m>"
         + MANY
-        + r")(?: (?:row|rnd))?(?! (?:st|x|inch))(?: (?:of patt|row|again))*"
+        + r")(?: (?:patt )?(?:row|rnd))?(?! (?:st|x|inch))(?: (?:of patt|row|again))*"
     )
     if match is None:
         return ()
@@ -214,7 +223,7 @@ def repeats(cursor: Cursor, before: list[Step]) -> Step | None:
         return them
     since = cursor.pos
     match = cursor.take(
-        r"(?:and )?(?:cont (?:to )?)?(?:work )?(?:rep|cont rep|work|alt|cont)(?: (?:in|to|by|of))?(?: (?:this|these|those|them|last|foll|above|<1>th|first|previous|both|all|same|rep))* (?:(?P<n>{N}) )?(?:(?:raglan|patt|dec|inc|shape|last|rib|lace|cable) )*(?P<w>row|rnd)(?! (?:<[^>]*>(?! (?:more )?x)|of (?:back|front)))"
+        r"(?:and )?(?:cont (?:to )?)?(?:work )?(?:rep|cont rep|work|alt|cont)(?: (?:in|to|by|of))?(?: (?:this|these|those|them|last|foll|above|<1>th|first|previous|both|all|same|rep))* (?:(?P<n>{N}) )?(?:(?:raglan|patt|dec|inc|shape|last|rib|lace|cable) )*(?P<w>row|rnd)(?! (?:<[^>]*>(?! (?:more )?x)|of (?:back|front)|and (?:p|k|plain|next|foll|even) (?:row|rnd)))"
     )  # fmt: skip
     if match and (
         "rep" in match.group() or "these" in match.group() or "last" in match.group() or "alt" in match.group()
@@ -241,10 +250,12 @@ def repeats(cursor: Cursor, before: list[Step]) -> Step | None:
         numbers = _numbered_list(match["m"] or match["m2"] or match["m3"])
         return _how_often(cursor, RepeatRows(None, rows=numbers, piece=match.groupdict().get("p") or ""), since)
     match = cursor.take(
-        r"(?:and )?(?:work|rep)(?: <2>)? (?P<s>dec|raglan|inc|shape) row and (?:p|k|plain|next) row (?:of|as on|on|for) (?P<p>back|front)"
+        r"(?:and )?(?:work|rep)(?: <2>)?(?: last)? (?P<s>dec|raglan|inc|shape) (?:row|rnd) and (?:p|k|plain|next|foll|even) (?:row|rnd)(?: (?:of|as on|on|for|same as on) (?P<p>back|front|left front|sleeve))?"
     )
     if match:
-        return _how_often(cursor, RepeatRows(Figure((2.0,)), piece=match["p"], section="raglan"), since)
+        return _how_often(
+            cursor, RepeatRows(Figure((2.0,)), piece=match["p"] or "", section="raglan" if match["p"] else ""), since
+        )
     match = cursor.take(
         r"(?:and )?(?:these|above|last|foll) (?P<n>{N}) (?:row|rnd) (?:form|make|complete|are|comprise|constitute)s?(?: (?:[a-z]+|<1>)){1,3}(?= [.;,]|$)"
     )
@@ -328,6 +339,9 @@ def progress(cursor: Cursor, before: list[Step]) -> Step | None:
         )
         if more:
             change = (1 if more["d"] in ("more", "extra") else -1) * (figure(more) or Figure((1.0,))).whole(0)
+            order = re.search(r"(?:every|each) (?P<o>alt|foll alt|<\d+>th) (?:row|rnd)", more.group())
+            if order and every is None:
+                every = Figure((float(order["o"].strip("<>th")) if order["o"][:1] == "<" else 2.0,))
             continue
         cadence = cursor.take(r"(?:on |in )?(?:every|each) (?P<o>alt|foll alt|<\d>th)? ?(?:row|rnd)")
         if cadence:

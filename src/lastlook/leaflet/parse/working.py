@@ -17,9 +17,9 @@ NAMED = {
     "rib": "rib", "patt": "pattern", "plain": "garter",
 }  # fmt: skip
 VERB = (
-    r"(?:and )?(?:(?:cont|work|keep|keeping|proceed|go on|in foll)(?: (?:on|to|along))*(?: (?:work|k|p|rib)(?! <))?(?: (?:neckband|band|border|collar|cuff|hem|heel|welt|waist|yoke|armband)(?= (?:in|even|for|on)))?|"
+    r"(?:and )?(?:(?:cont|work|keep|keeping|proceed|go on|in foll)(?: (?:on(?! (?:<|these|those|rem|all|center))|to|along))*(?: (?:work|k|p|rib)(?! <))?(?: (?:neckband|band|border|collar|cuff|hem|heel|welt|waist|yoke|armband)(?= (?:in|even|for|on)))?|"
     r"(?:k|p)(?: k)?(?= (?:even|in|for|until|(?:every|each|all) (?:row|rnd|alt|<[^>]*>(?:th)? (?:row|rnd))|{N} (?:inch|row|rnd|ridge|more|cm)|k\b|plain|straight|round|rnd|around|alt|to (?:meas|length)|as))|"
-    r"k k|rib(?= (?:for|until|even|{N} (?:inch|row|rnd|more)|as|in|to))|rep(?= patt)|keep patt)"
+    r"k k(?! st)|rib(?= (?:for|until|even|{N} (?:inch|row|rnd|more)|as|in|to))|rep(?= patt)|keep patt)"
 )
 ON = (
     r"(?:on|over|across|use)(?: (?:these|those|rem|<1>th|last|all|same|each set of|set of|foll|center|this|sole|heel|instep|each|both)){0,3} (?:(?P<n>{N}) )?(?:heel |instep |sleeve |front |back |shoulder |neck )?"
@@ -106,6 +106,7 @@ def _modified(cursor: Cursor, found: WorkOn) -> WorkOn | None:
         return replace(found, on=figure(match) or found.on)
     if (
         cursor.take(MANNER)
+        or cursor.take(r"(?:on |at )?(?:each|both) (?:side|shoulder|half|front)s?(?= (?:until|for|to)\b)")
         or cursor.take(OPTIONAL)
         or cursor.take(r"back and (?:forth|fwd)(?: in row)?|round and round")
     ):
@@ -254,6 +255,11 @@ def plain_rows(cursor: Cursor) -> Step | None:
         if far is not None:
             return WorkOn(structure="stockinette", goal=far, span=cursor.span(since))
         cursor.pos = since
+    on = cursor.take(
+        r"(?:and )?(?:k|work|rib) on(?: (?:these|first|<1>th|alt|last|those))* (?P<m>{N}) st (?P<n>{N}) row"
+    )
+    if on:
+        return WorkOn(on=figure(on, "m"), goal=Goal(rows=figure(on)), span=cursor.span(since))
     match = cursor.take(
         r"(?:and )?(?P<v>k|p|work|rib|cont)(?: (?:even|in rib|in patt|straight|back|across|k|plain|a|further|another|about|foll|<1> more(?= row)))* (?P<n>{N}) (?:more |k |plain |foll |complete |alt |even |p )*(?P<w>row|rnd|ridge|rib(?= ?[.,;:]|$| on))"
         r"(?: (?:k|plain|even|straight|without (?:shape|dec|inc)|p|on (?:rs|ws)(?: of work)?|for (?:a )?(?:hem|hemline|turn|fold|turn(?:ing)? ridge|turn row|fold line|ridge)(?: line| ridge)?|in (?:rib|patt|garter|stst|moss)|back and forth))*"

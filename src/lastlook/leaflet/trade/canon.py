@@ -16,7 +16,7 @@ from lastlook.leaflet.trade.colors import without_colors
 from lastlook.leaflet.trade.columns import columns
 from lastlook.leaflet.trade.lexeme import Lexeme as Lexeme
 from lastlook.leaflet.trade.numbers import ells, halves, numbers_in_words, ordinal_slips
-from lastlook.leaflet.trade.sizelist import labelled_sizes, size_list, write_values
+from lastlook.leaflet.trade.sizelist import labelled_sizes, size_list, united_sizes, write_values
 from lastlook.leaflet.trade.tokens import Sort, Token, number, special, tokens
 from lastlook.leaflet.trade.vocabulary import Vocabulary
 
@@ -85,7 +85,7 @@ def canon(text: str, start: int, end: int, words: Vocabulary, sizes: int) -> Can
     """Return a stretch of the source in canonical words; `sizes` is how many the leaflet has, 0 if unknown."""
     raw = [_lexeme(token, before, words) for before, token in _pairs(_mended(tokens(text, start, end), words))]
     joined = halves(numbers_in_words(ordinal_slips(ells(_without_noise(raw))), words))
-    listed = size_list(labelled_sizes(columns(joined, sizes)), sizes)
+    listed = size_list(united_sizes(labelled_sizes(columns(joined, sizes)), sizes), sizes)
     return Canon(tuple(_phrases(without_colors(_stops(_fused(listed, words))), words)))
 
 

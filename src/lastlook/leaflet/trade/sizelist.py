@@ -49,6 +49,50 @@ def read_values(canonical: str) -> Figure:
 UNITS = frozenset({"st", "inch", "in", "row", "rnd", "x", "cm", ".", "inchmark"})
 
 
+def united_sizes(stream: list[Lexeme], sizes: int) -> list[Lexeme]:
+    """Close up `cast on 72 sts. (80 sts.)`: the unit stands again in the bracket of each further size."""
+    if sizes < 2:
+        return stream
+    out: list[Lexeme] = []
+    spot = 0
+    while spot < len(stream):
+        found = _united(stream, spot, out, sizes)
+        if found is None:
+            out.append(stream[spot])
+            spot += 1
+            continue
+        at, values, last, spot = found
+        out[at] = replace(out[at], canon=write_values(values), figures=values)
+        out[-1] = replace(out[-1], end=last)
+    return out
+
+
+BEGINS = frozenset({"cast", "pick", "bind", "co", "pu", "bo", "picked"})
+
+
+def _united(
+    stream: list[Lexeme], spot: int, out: list[Lexeme], sizes: int
+) -> tuple[int, tuple[float, ...], int, int] | None:
+    if stream[spot].canon not in OPEN:
+        return None
+    at = next((back for back in range(len(out) - 1, max(-1, len(out) - 4), -1) if out[back].figures), None)
+    if at is None or at + 1 >= len(out) or out[at + 1].canon not in ("st", "inch", "in"):
+        return None
+    if len(out[at].figures) != 1 or not any(one.canon in BEGINS for one in out[max(0, at - 9) : at]):
+        return None
+    values = list(out[at].figures)
+    for place in range(spot + 1, min(len(stream), spot + 2 + 4 * sizes)):
+        one = stream[place]
+        if one.figures and len(one.figures) == 1:
+            values.append(one.figures[0])
+        elif one.canon in CLOSE:
+            with_unit = any(part.canon == out[at + 1].canon for part in stream[spot:place])
+            return (at, tuple(values), one.end, place + 1) if with_unit and len(values) == sizes else None
+        elif one.canon not in (out[at + 1].canon, ".", ",", "-", "and"):
+            return None
+    return None
+
+
 def labelled_sizes(stream: list[Lexeme]) -> list[Lexeme]:
     """Close up `66 sts. (Size 4--72 sts.) (Size 6--78 sts.)`: each further size in a bracket of its own."""
     out: list[Lexeme] = []

@@ -19,6 +19,8 @@ REACH = (
 )
 
 
+RIBBED_NEXT = r",? ?(?:and )?(?:work )?(?:in )?(?:k|p) <\d>(?: (?:k|p))? ,? ?(?:and )?(?:(?:k|p) <\d>|<\d> (?:k|p)) ,? ?(?:in )?(?:rib|for|until|rnd)"
+"""What begins a fabric, not more stitches of the row in which stitches were picked up."""
 HELD_NOW = (
     r"(?:,|;)? ?(?:and )?(?:sl|place|leave|put) (?:these|those|them)(?: st)? on(?:to)? (?:st )?hold"
     r"(?: for (?:left |right )?(?:back|front|sleeve|neck|thumb|left|right)(?= ?[ ,;.:]))?"
@@ -53,6 +55,8 @@ def run(cursor: Cursor, depth: int = 0) -> Run:
     while not cursor.done and depth < DEEPEST and len(found.items) < MOST_ITEMS:
         before = cursor.pos
         if found.items and cursor.see(r"(?:in )?rib(?:bing)?(?= [.;:]|$| for| until)"):
+            break
+        if found.items and isinstance(found.items[-1], Taken) and cursor.see(RIBBED_NEXT):
             break
         if found.items and not found.stars and _whole(found.items[-1]) and cursor.see(r"[.;]"):
             break
