@@ -9,7 +9,7 @@ from lastlook import wearer
 from lastlook.finding import SourceText
 from lastlook.knit import compose
 from lastlook.knit.compose import alter
-from lastlook.knit.compose.alter.scale import Scale, spread
+from lastlook.knit.compose.alter.shape.scale import Scale, spread
 from lastlook.knit.reading import LeafletReading, SizeReading
 from lastlook.quantity import Origin, gauge_of
 

@@ -12,8 +12,8 @@ import pytest
 
 from lastlook import knit
 from lastlook.knit.compose import alter
-from lastlook.knit.compose.alter.band import is_crochet, is_picked_up
-from lastlook.knit.compose.alter.divided import set_out
+from lastlook.knit.compose.alter.shape.band import is_crochet, is_picked_up, is_told_of_another
+from lastlook.knit.compose.alter.shape.divided import set_out
 
 ROOT = Path(__file__).resolve().parent.parent.parent
 SHARED = Path(os.environ.get("LASTLOOK_SHARED", ROOT.parent / "shared")) / "examples" / "leaflets"
@@ -33,7 +33,8 @@ def test_own_gauge_gives_every_piece_back(file: Path) -> None:
         if not again.pieces:
             assert again.findings
             continue
-        kept = [piece for piece in size.pieces if not is_picked_up(piece) and not is_crochet(piece)]
+        other = (is_picked_up, is_crochet, is_told_of_another)
+        kept = [piece for piece in size.pieces if not any(is_so(piece) for is_so in other)]
         for old, new in zip(set_out(kept), again.pieces, strict=False):
             assert (old.name, old.cast_on, old.end_stitches) == (new.name, new.cast_on, new.end_stitches)
             assert [row.after for row in old.rows] == [row.after for row in new.rows], old.name

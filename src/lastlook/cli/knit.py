@@ -11,7 +11,7 @@ from pathlib import Path
 from lastlook import knit, outfit
 from lastlook.cli import told
 from lastlook.cli.design import refuse, show
-from lastlook.cli.leaflets import chosen_size, leaflet_at
+from lastlook.cli.leaflets import ask, chosen_size, leaflet_at, size_wanted
 from lastlook.knit import SizeReading, compose
 from lastlook.knit.compose import alter
 from lastlook.knit.compose import side_by_side as side
@@ -54,6 +54,9 @@ def run(args: argparse.Namespace) -> int:
             return 2
         text, size_name = whole, args.size
     reading = knit.read(text, size=None if args.sleeves_of else size_name)
+    asked = size_wanted(reading, size_name)
+    if asked is not None:
+        return ask(asked, args.json)
     size = chosen_size(reading, size_name)
     if size is not None and args.sleeves_of:
         other = chosen_size(reading, args.sleeves_of)
@@ -62,7 +65,7 @@ def run(args: argparse.Namespace) -> int:
         return 2
     if args.two:
         return _two(args.two, size, changes.gauge or reading.gauge)
-    return show(alter.alter(reading, size, changes), changes.gauge or reading.gauge, args)
+    return show(alter.sure(alter.alter(reading, size, changes), size), changes.gauge or reading.gauge, args)
 
 
 def _two(words: str, size: SizeReading, gauge: Gauge | None) -> int:
@@ -81,7 +84,7 @@ def _two(words: str, size: SizeReading, gauge: Gauge | None) -> int:
 
 
 def _changes(args: argparse.Namespace) -> alter.Changes | Unread:
-    gauge: Gauge | Unread | None = read_gauge(args.gauge) if args.gauge else None
+    gauge: Gauge | Unread | None = None if args.gauge is None else read_gauge(args.gauge)
     if isinstance(gauge, Unread):
         return gauge
     both: list[dict[str, float]] = []

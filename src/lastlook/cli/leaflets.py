@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+import json
 import sys
 from pathlib import Path
 
+from lastlook import finding
+from lastlook.finding import Certainty, Finding
 from lastlook.knit import LeafletReading, SizeReading
 
 MOST_BYTES = 2_000_000
@@ -44,3 +47,27 @@ def chosen_size(reading: LeafletReading, wanted: str | None) -> SizeReading | No
     lead = f"The leaflet has no size “{wanted}”" if wanted else "The leaflet has several sizes"
     print(f"{lead}; its sizes are: {known}. Choose one with --size.", file=sys.stderr)
     return None
+
+
+def size_wanted(reading: LeafletReading, wanted: str | None) -> Finding | None:
+    """Return the question which of several sizes is meant; None where one was named or there is but one."""
+    if wanted is not None or len(reading.by_size) < 2:
+        return None
+    return Finding(
+        "size-unnamed",
+        Certainty.UNKNOWN,
+        f"Which of the sizes {', '.join(reading.sizes)} is meant is not known yet.",
+        "Each has counts of its own.",
+        f"Choose one with --size, like --size {reading.sizes[0]}.",
+        asks=True,
+        readings=tuple(reading.sizes),
+    )
+
+
+def ask(question: Finding, as_json: bool) -> int:
+    """Put a question to the maker, and return the exit status of something that stands open."""
+    if as_json:
+        print(json.dumps({"findings": [finding.as_json(question)]}, ensure_ascii=False, indent=1))
+    else:
+        print(finding.say(question))
+    return 1

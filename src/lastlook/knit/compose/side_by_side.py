@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from lastlook.knit.compose.alter.divided import set_out
+from lastlook.knit.compose.alter.shape.divided import set_out
 from lastlook.knit.compose.craft.row_words import row_words
 from lastlook.knit.worked import Act, Side, WorkedPiece, WorkedRow
 from lastlook.quantity import Gauge

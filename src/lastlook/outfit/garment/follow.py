@@ -10,8 +10,8 @@ from dataclasses import dataclass, replace
 
 from lastlook.finding import Certainty, Finding, Where
 from lastlook.knit import SizeReading, WorkedPiece
-from lastlook.knit.compose.alter.recompose import Stretching, recompose
-from lastlook.knit.compose.alter.scale import Scale
+from lastlook.knit.compose.alter.shape.recompose import Stretching, recompose
+from lastlook.knit.compose.alter.shape.scale import Scale
 from lastlook.knit.compose.composed import walk_all
 from lastlook.outfit.garment.knitted_shape import heights
 from lastlook.outfit.outfit import MadePiece, made_of

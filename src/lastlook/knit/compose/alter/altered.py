@@ -2,22 +2,34 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 
 from lastlook.finding import Certainty, Finding, Where
-from lastlook.knit.compose.alter.band import band, is_crochet, is_picked_up, left_out, plain_band, shaped_inside
+from lastlook.knit.compose.alter.cap import cap_over_mm, has_cap, refit, refitted
 from lastlook.knit.compose.alter.changes import Changes, is_band, is_body, is_sleeve, stretching
-from lastlook.knit.compose.alter.divided import set_out
 from lastlook.knit.compose.alter.made import follow
-from lastlook.knit.compose.alter.page import write_altered
-from lastlook.knit.compose.alter.profile import underarm_row
-from lastlook.knit.compose.alter.recompose import Stretching, is_above, recompose
-from lastlook.knit.compose.alter.scale import Scale
-from lastlook.knit.compose.composed import Composed, FinishedMeasure, cant_hold, not_composed, off_target, walk_all
+from lastlook.knit.compose.alter.settled import settled
+from lastlook.knit.compose.alter.shape.band import (
+    band,
+    is_crochet,
+    is_picked_up,
+    is_told_of_another,
+    left_out,
+    plain_band,
+    shaped_inside,
+)
+from lastlook.knit.compose.alter.shape.divided import set_out
+from lastlook.knit.compose.alter.shape.profile import rows_to_spare, underarm_row
+from lastlook.knit.compose.alter.shape.recompose import Foot, Stretching, is_above, recompose
+from lastlook.knit.compose.alter.shape.scale import Scale
+from lastlook.knit.compose.alter.unaltered import unaltered
+from lastlook.knit.compose.alter.written import write_altered
+from lastlook.knit.compose.composed import Composed, FinishedMeasure, cant_hold, not_composed, off_target
 from lastlook.knit.reading import LeafletReading, SizeReading
 from lastlook.knit.worked import WorkedPiece
-from lastlook.piece import Meets
-from lastlook.quantity import Gauge, Missing
+from lastlook.piece import Mate
+from lastlook.quantity import Gauge, Missing, Spread
 
 PLAIN = ("stockinette", "rib", "garter", "seed", "moss", "reverse")
 
@@ -28,9 +40,14 @@ def alter(reading: LeafletReading, size: SizeReading, changes: Changes) -> Compo
     printed, wanted = reading.gauge, changes.gauge or reading.gauge
     if printed is None or wanted is None or isinstance(printed.rows, Missing) or isinstance(wanted.rows, Missing):
         return not_composed(title, size.size, [_no_gauge(title)])
+    blocked = unaltered(size.pieces)
+    if blocked is not None:
+        return not_composed(title, size.size, [blocked])
     bands = [piece for piece in size.pieces if is_picked_up(piece) and not is_crochet(piece)]
     crocheted = [piece for piece in size.pieces if is_crochet(piece) and piece.rows]
-    knitted = set_out([piece for piece in size.pieces if piece not in bands and piece not in crocheted])
+    told_of = [piece for piece in size.pieces if is_told_of_another(piece)]
+    left_alone = [*bands, *crocheted, *told_of]
+    knitted = set_out([piece for piece in size.pieces if piece not in left_alone])
     across, up = wanted.stitches.best / 100.0, wanted.rows.best / 100.0
     following, done, told = follow(size, changes.made)
     asked = _asked(knitted, changes, across, up, following)
@@ -39,19 +56,20 @@ def alter(reading: LeafletReading, size: SizeReading, changes: Changes) -> Compo
     if clash:
         return not_composed(title, size.size, clash)
     scale = Scale(wanted.stitches.best / printed.stitches.best, wanted.rows.best / printed.rows.best)
+    mates = tuple(seam.mate for seam in size.seams)
     try:
-        pieces = _all(knitted, scale, asked)
+        pieces, caps = _with_cap(knitted, scale, settled(knitted, scale, asked), (printed, wanted), mates)
     except ValueError:
         return not_composed(title, size.size, [_runs_out()])
     measures = _all_measures(knitted, pieces, printed, wanted, asked)
-    mates = tuple(seam.mate for seam in size.seams)
     findings = [
         *told,
-        *(_apart(str(one.mate.a), str(one.mate.b)) for one in walk_all(pieces, mates) if one.meets is Meets.NO),
+        *caps,
         *(_not_carried(piece) for piece in knitted if _pattern(piece)),
         *off_target(measures, 100.0 / wanted.rows.best + 200.0 / wanted.stitches.best),
         *(plain_band(piece) for piece in bands if shaped_inside(piece)),
         *(left_out(piece) for piece in crocheted),
+        *(plain_band(piece) for piece in told_of),
     ]
     whole = (*pieces, *(band(piece, scale) for piece in bands))
     left = [piece for piece in whole if piece.name not in done and piece.part_of not in done]
@@ -104,11 +122,51 @@ def _all(knitted: list[WorkedPiece], scale: Scale, asked: dict[int, Stretching])
     out: list[WorkedPiece] = []
     for piece in knitted:
         spot = next((spot for spot, one in enumerate(knitted[: len(out)]) if one.name == piece.part_of), None)
-        below = (0, 0)
+        foot = Foot()
         if spot is not None:
-            below = _above(knitted[spot]), _above(out[spot]) - asked[id(knitted[spot])].above_rows
-        out.append(recompose(piece, scale, asked[id(piece)], below))
+            rows = _above(out[spot]) - asked[id(knitted[spot])].above_rows
+            foot = Foot(_above(knitted[spot]), rows, _side(piece, knitted, spot, out[spot], scale))
+        out.append(recompose(piece, scale, asked[id(piece)], foot))
     return tuple(_long_edges(old, new, knitted, out) for old, new in zip(knitted, out, strict=True))
+
+
+def _with_cap(
+    knitted: list[WorkedPiece],
+    scale: Scale,
+    asked: dict[int, Stretching],
+    gauges: tuple[Gauge, Gauge],
+    mates: Sequence[Mate],
+) -> tuple[tuple[WorkedPiece, ...], list[Finding]]:
+    """Return every piece, a set-in cap as much longer than its armhole as it was."""
+    printed, wanted = gauges
+    pieces = _all(knitted, scale, asked)
+    sleeve = next((piece for piece in knitted if is_sleeve(piece)), None)
+    was = cap_over_mm(knitted, printed)
+    if sleeve is None or was is None or not has_cap(mates):
+        return pieces, []
+
+    def higher(rows: int) -> dict[int, Stretching]:
+        more = asked[id(sleeve)]
+        return {**asked, id(sleeve): replace(more, above_rows=more.above_rows + rows)}
+
+    def over(rows: int) -> float | None:
+        try:
+            return cap_over_mm(_all(knitted, scale, higher(rows)), wanted)
+        except ValueError:
+            return None
+
+    rows = refit(over, was, 100.0 / wanted.rows.best) if isinstance(wanted.rows, Spread) else 0
+    return (_all(knitted, scale, higher(rows)), [refitted(rows, sleeve.name)]) if rows else (pieces, [])
+
+
+def _side(piece: WorkedPiece, knitted: list[WorkedPiece], spot: int, whole: WorkedPiece, scale: Scale) -> int | None:
+    """Return the stitches of one side of a divided piece, where both have as many: what the center leaves."""
+    sides = [one.rows[0].before for one in knitted if one.part_of == piece.part_of]
+    center = knitted[spot].end_stitches - sum(sides)
+    if len(sides) != 2 or sides[0] != sides[1] or center < 0:
+        return None
+    middle = scale.count(center)
+    return (whole.end_stitches - middle - (whole.end_stitches - middle) % 2) // 2
 
 
 def _long_edges(old: WorkedPiece, new: WorkedPiece, olds: list[WorkedPiece], news: list[WorkedPiece]) -> WorkedPiece:
@@ -164,10 +222,10 @@ def _down(name: str, old: int, new: int, printed: Gauge, wanted: Gauge, extra_ro
 def _too_much(piece: WorkedPiece, more: Stretching) -> Finding | None:
     """Return a clash where a piece is to lose more rows or stitches than it has to give."""
     underarm = underarm_row(piece)
-    plain = [row for row in piece.rows[:underarm] if not row.shapings and row.structure == "stockinette"]
-    if more.below_rows < 0 and -more.below_rows > len(plain) - 2 and (is_body(piece) or is_sleeve(piece)):
+    spare = rows_to_spare(piece)
+    if more.below_rows < 0 and -more.below_rows > spare and piece.part_of is None and _is_shaped_by_changes(piece):
         return cant_hold(
-            f"{piece.name} is to lose {-more.below_rows} rows below the underarm, and has {len(plain)} plain ones.",
+            f"{piece.name} is to lose {-more.below_rows} rows below the underarm, and has {spare} plain ones to spare.",
             "Only plain rows can be left out without the shaping going with them.",
             "Shorten it by less.",
         )
@@ -179,6 +237,10 @@ def _too_much(piece: WorkedPiece, more: Stretching) -> Finding | None:
             "Narrow it by less.",
         )
     return None
+
+
+def _is_shaped_by_changes(piece: WorkedPiece) -> bool:
+    return is_body(piece) or is_sleeve(piece)
 
 
 def _pattern(piece: WorkedPiece) -> str | None:
@@ -202,16 +264,6 @@ def _runs_out() -> Finding:
         "At this gauge a piece runs out of stitches before its shaping is done.",
         "Its shaping is written for more stitches than are left once all counts are scaled.",
         "Use a gauge with more stitches, or a larger size.",
-    )
-
-
-def _apart(a: str, b: str) -> Finding:
-    return Finding(
-        "edges-apart",
-        Certainty.PROVEN,
-        f"“{a}” and “{b}” no longer meet.",
-        "A change on one side of a seam has to be made on the other as well.",
-        "Ask for the same change on both pieces.",
     )
 
 

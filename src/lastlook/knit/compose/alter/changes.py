@@ -6,7 +6,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
-from lastlook.knit.compose.alter.recompose import Stretching
+from lastlook.knit.compose.alter.shape.recompose import Stretching
 from lastlook.knit.worked import WorkedPiece
 from lastlook.quantity import Gauge, Unread, read_length
 
@@ -86,8 +86,9 @@ def stretching(piece: WorkedPiece, changes: Changes, across: float, up: float) -
     bust = wider.get("bust", 0.0) * _share(piece) if is_body(piece) else 0.0
     if piece.part_of is not None:
         below = bust = 0.0
+    deeper = is_body(piece) and "body" not in longer and piece.part_of is None
     return Stretching(
-        _even(below * up - (above * up if is_body(piece) and "body" not in longer else 0.0)),
+        _even(below * up - (above * up if deeper else 0.0)),
         _even(above * up),
         _even(arm * across),
         _even(bust * across),

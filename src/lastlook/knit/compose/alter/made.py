@@ -10,9 +10,9 @@ from collections.abc import Sequence
 
 from lastlook.finding import Certainty, Finding, Where
 from lastlook.knit.compose.alter.changes import Made, is_body, is_sleeve
-from lastlook.knit.compose.alter.divided import set_out
-from lastlook.knit.compose.alter.profile import underarm_row
-from lastlook.knit.compose.alter.recompose import Stretching
+from lastlook.knit.compose.alter.shape.divided import set_out
+from lastlook.knit.compose.alter.shape.profile import underarm_row
+from lastlook.knit.compose.alter.shape.recompose import Stretching
 from lastlook.knit.reading import SizeReading
 from lastlook.knit.worked import WorkedPiece
 from lastlook.quantity import Gauge, Missing, Spread, Unread

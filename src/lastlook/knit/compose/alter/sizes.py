@@ -5,10 +5,10 @@ from __future__ import annotations
 from dataclasses import replace
 
 from lastlook.knit.compose.alter.changes import is_body, is_sleeve
-from lastlook.knit.compose.alter.divided import set_out
-from lastlook.knit.compose.alter.profile import underarm_row
-from lastlook.knit.compose.alter.recompose import Stretching, recompose
-from lastlook.knit.compose.alter.scale import Scale
+from lastlook.knit.compose.alter.shape.divided import set_out
+from lastlook.knit.compose.alter.shape.profile import underarm_row
+from lastlook.knit.compose.alter.shape.recompose import Stretching, recompose
+from lastlook.knit.compose.alter.shape.scale import Scale
 from lastlook.knit.compose.craft.needle import Needle, dec
 from lastlook.knit.reading import SizeReading
 from lastlook.knit.worked import Act, Side, WorkedPiece

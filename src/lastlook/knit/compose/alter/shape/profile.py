@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from lastlook.knit.compose.alter.shape.holes import is_eyelet
 from lastlook.knit.worked import Act, Ended, Shaping, WorkedPiece, WorkedRow
 
 HARD = frozenset({Act.BIND_OFF, Act.CAST_ON, Act.HOLD, Act.PICK_UP})
@@ -71,7 +72,7 @@ def stretches(piece: WorkedPiece) -> tuple[Stretch, ...]:
 
 def is_hard(row: WorkedRow) -> bool:
     """Whether a row can't move."""
-    return any(one.act in HARD for one in row.shapings)
+    return any(one.act in HARD for one in row.shapings) or is_eyelet(row)
 
 
 def underarm_row(piece: WorkedPiece) -> int:
@@ -85,3 +86,13 @@ def underarm_row(piece: WorkedPiece) -> int:
         if any(one.act is Act.BIND_OFF and one.edge != "inside" for one in row.shapings):
             return spot - 1 if spot and spot % 2 else spot
     return len(piece.rows)
+
+
+def rows_to_spare(piece: WorkedPiece) -> int:
+    """Return how many rows of its longest stretch below the underarm a piece can do without."""
+    soft = [part for part in stretches(piece) if not part.hard and not part.above]
+    longest = max(soft, key=lambda part: len(part.rows), default=None)
+    if longest is None:
+        return 0
+    shaped = sum(1 for row in longest.rows if row.shapings)
+    return max(0, len(longest.rows) - 2 * shaped - 2)

@@ -4,14 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from lastlook.knit.compose.alter.profile import underarm_row
-from lastlook.knit.compose.craft.write import edging_words, ending, upper_heading, write_rows
-from lastlook.knit.compose.raglan.leaflet import heading, two_sides, wrapped
-from lastlook.knit.worked import Act, WorkedPiece, WorkedRow
+from lastlook.knit.compose.alter.shape.profile import underarm_row
+from lastlook.knit.compose.alter.written.sides import two_sides
+from lastlook.knit.compose.alter.written.words import run
+from lastlook.knit.compose.craft.write import ending, upper_heading
+from lastlook.knit.compose.raglan.leaflet import heading, wrapped
+from lastlook.knit.worked import Act, Ended, Side, WorkedPiece, WorkedRow
 from lastlook.quantity import Gauge, Missing
 
 EDGINGS = ("rib", "garter")
-PLAIN = ("stockinette", "reverse stockinette")
 
 
 def write_altered(title: str, pieces: Sequence[WorkedPiece], gauge: Gauge, size: str) -> str:
@@ -32,18 +33,20 @@ def write_altered(title: str, pieces: Sequence[WorkedPiece], gauge: Gauge, size:
 def _body(piece: WorkedPiece, pieces: Sequence[WorkedPiece]) -> list[str]:
     lines = [_start(piece)]
     spot = 1 if piece.cast_on is None and piece.rows and _picks_up(piece.rows[0]) else 0
-    underarm = underarm_row(piece)
+    underarm, smaller = underarm_row(piece), _begins_smaller(piece)
     while spot < len(piece.rows):
         end = spot
         while end < len(piece.rows) and _goes_on(piece, spot, end, underarm):
             end += 1
+        told = run(piece.rows[spot:end])
         if spot == underarm and upper_heading(piece):
-            rows = write_rows(piece.rows[spot:end])
-            lines += [f"{upper_heading(piece)} {rows[0]}", *rows[1:]]
-        else:
-            lines += _run(piece.rows[spot:end], spot)
+            told[0] = f"{upper_heading(piece)} {told[0]}"
+        elif smaller and not piece.rows[spot].structure.startswith(EDGINGS):
+            told[0] = f"Change to larger needles. {told[0]}"
+            smaller = False
+        lines += told
         spot = end
-    lines += ending(piece)
+    lines += _end(piece)
     sides = [one for one in pieces if one.part_of == piece.name]
     if len(sides) == 2:
         lines += two_sides(piece, sides[0], sides[1])
@@ -51,36 +54,31 @@ def _body(piece: WorkedPiece, pieces: Sequence[WorkedPiece]) -> list[str]:
 
 
 def _goes_on(piece: WorkedPiece, spot: int, row: int, underarm: int) -> bool:
-    """Whether a row belongs to the run that begins at `spot`: one structure, and one side of the underarm."""
+    """Whether a row belongs to the run that begins at `spot`: one fabric, and one side of the underarm."""
     alike = piece.rows[row].structure == piece.rows[spot].structure
     return alike and (spot >= underarm) == (row >= underarm)
 
 
+def _begins_smaller(piece: WorkedPiece) -> bool:
+    return piece.cast_on is not None and bool(piece.rows) and piece.rows[0].structure.startswith(EDGINGS)
+
+
 def _start(piece: WorkedPiece) -> str:
     if piece.cast_on is not None:
-        first = piece.rows[0].structure if piece.rows else ""
-        needles = "smaller" if first.startswith(EDGINGS) else "larger"
-        return f"With {needles} needles cast on {piece.cast_on} sts."
+        needles = "smaller" if _begins_smaller(piece) else "larger"
+        joined = " Join in a round." if piece.rows and piece.rows[0].side is Side.ROUND else ""
+        return f"With {needles} needles cast on {piece.cast_on} sts.{joined}"
     if piece.rows and _picks_up(piece.rows[0]):
         count = piece.rows[0].after
         return f"With right side facing and smaller needles, pick up and k {count} sts along the edge."
     return f"Work on the {piece.rows[0].before if piece.rows else 0} sts of this part."
 
 
+def _end(piece: WorkedPiece) -> list[str]:
+    if piece.ended is Ended.DRAWN_UP:
+        return [f"Break yarn, draw through remaining {piece.end_stitches} sts and fasten off."]
+    return ending(piece)
+
+
 def _picks_up(row: WorkedRow) -> bool:
     return any(one.act is Act.PICK_UP for one in row.shapings)
-
-
-def _run(rows: Sequence[WorkedRow], spot: int) -> list[str]:
-    """Tell a run of rows of one structure; an edging that is shaped ends with its shaped rows in words."""
-    structure = rows[0].structure
-    if structure.startswith(EDGINGS):
-        plain = [row for row in rows if not row.shapings]
-        lines = [edging_words(structure, len(plain))] if plain else []
-        return lines + write_rows([row for row in rows if row.shapings])
-    if structure not in PLAIN and not any(row.shapings for row in rows):
-        return [f"Work in {structure} for {len(rows)} rows."]
-    change = "Change to larger needles. " if spot else ""
-    named = "stockinette st" if structure == "stockinette" else structure
-    lead = f"{change}Work in {named} as follows:"
-    return [lead, *write_rows(rows)]

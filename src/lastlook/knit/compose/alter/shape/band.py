@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from lastlook.finding import Certainty, Finding, Where
-from lastlook.knit.compose.alter.scale import Scale
+from lastlook.knit.compose.alter.shape.scale import Scale
 from lastlook.knit.compose.craft.needle import Needle
 from lastlook.knit.worked import Act, Shaping, WorkedPiece
 
@@ -21,6 +21,12 @@ def is_picked_up(piece: WorkedPiece) -> bool:
     return bool(piece.rows) and any(one.act is Act.PICK_UP for one in piece.rows[0].shapings)
 
 
+def is_told_of_another(piece: WorkedPiece) -> bool:
+    """Whether a band is only what changes in another one, like the holes of a buttonhole band."""
+    bands = any(word in piece.name.lower() for word in ("band", "border"))
+    return bands and bool(piece.rows) and piece.cast_on is None and piece.part_of is None and not is_picked_up(piece)
+
+
 def is_crochet(piece: WorkedPiece) -> bool:
     """Whether a piece is crocheted, by its name or by what its rows are called."""
     return "crochet" in piece.name.lower() or any(row.structure.lower().startswith("crochet") for row in piece.rows)
@@ -30,6 +36,7 @@ def band(piece: WorkedPiece, scale: Scale) -> WorkedPiece:
     """Return a picked-up band at the new gauge."""
     count = 2 * round(piece.rows[0].after * scale.stitches / 2)
     structure = piece.rows[1].structure if len(piece.rows) > 1 else "rib 1x1"
+    structure = "garter" if structure in ("plain", "knit") else structure
     needle = Needle(0, piece.rows[0].side)
     needle.row(structure, (Shaping(Act.PICK_UP, "inside", count),))
     needle.even(structure, max(2, scale.height(len(piece.rows) - 1)))

@@ -8,8 +8,10 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
-from lastlook.knit.compose.alter.profile import EDGES, Stretch, stretches, underarm_row
-from lastlook.knit.compose.alter.scale import Scale, spread
+from lastlook.knit.compose.alter.shape.holes import opened, pocket
+from lastlook.knit.compose.alter.shape.profile import EDGES, Stretch, stretches, underarm_row
+from lastlook.knit.compose.alter.shape.scale import Scale, spread
+from lastlook.knit.compose.alter.shape.shoulder import is_one_sided, shoulder, to_shoulder
 from lastlook.knit.compose.craft.needle import Needle
 from lastlook.knit.worked import Act, Ended, Shaping, Side, WorkedPiece
 from lastlook.piece import Edge
@@ -35,24 +37,37 @@ class Stretching:
     """Stitches from cast-on to underarm, taken off again above it."""
 
 
-def recompose(
-    piece: WorkedPiece, scale: Scale, more: Stretching = Stretching(), rows_below: tuple[int, int] = (0, 0)
-) -> WorkedPiece:
+@dataclass(frozen=True)
+class Foot:
+    """Where a part of a divided piece begins."""
+
+    old_rows: int = 0
+    """Rows from the underarm to it, as they were."""
+    new_rows: int = 0
+    stitches: int | None = None
+    """Stitches that it begins with; None where the gauge alone tells."""
+
+
+def recompose(piece: WorkedPiece, scale: Scale, more: Stretching = Stretching(), foot: Foot = Foot()) -> WorkedPiece:
     """Return the piece in new stitches and rows.
 
-    `rows_below` are the old and new rows from the underarm to the foot of this part of a divided piece:
-    heights go on from there.
+    A part of a divided piece goes on from its `foot`.
     """
     parts = stretches(piece)
-    heights = _heights(parts, scale, more, rows_below)
+    heights = _heights(parts, scale, more, foot)
     counts = _takes(piece, parts, scale, more)
     start = piece.cast_on if piece.cast_on is not None else piece.rows[0].before if piece.rows else 0
-    cast_on = _cast_on(piece, start, scale) + more.all_through
+    cast_on = (_cast_on(piece, start, scale) if foot.stitches is None else foot.stitches) + more.all_through
     counts = _landing(piece, parts, cast_on, counts)
+    cast_on = to_shoulder(piece, parts, scale, cast_on, counts)
     needle = Needle(cast_on, piece.rows[0].side if piece.rows else Side.RIGHT)
     marks = _marks(piece, parts, heights)
     for part, height, taken in zip(parts, heights, counts, strict=True):
-        _work(needle, part, height, taken)
+        mouth = pocket(part.rows[0])
+        if mouth:
+            needle.row(part.structure, opened(part.rows[0], scale.cast_on(mouth, 2)))
+        else:
+            _work(needle, part, height, taken)
     return WorkedPiece(
         piece.name,
         piece.part_of,
@@ -67,7 +82,7 @@ def recompose(
     )
 
 
-def _heights(parts: tuple[Stretch, ...], scale: Scale, more: Stretching, rows_below: tuple[int, int]) -> list[int]:
+def _heights(parts: tuple[Stretch, ...], scale: Scale, more: Stretching, foot: Foot) -> list[int]:
     """Return the rows of each stretch, so that each ends at its scaled height over cast-on or underarm.
 
     Heights are scaled, not stretches: pieces whose shapings lie at the same heights stay so. Above the
@@ -75,16 +90,25 @@ def _heights(parts: tuple[Stretch, ...], scale: Scale, more: Stretching, rows_be
     """
     out: list[int] = []
     for above in (False, True):
-        old, new = rows_below if above else (0, 0)
+        old, new = (foot.old_rows, foot.new_rows) if above else (0, 0)
         mine = [part for part in parts if part.above is above]
-        longest = max((part for part in mine if not part.hard), key=lambda one: len(one.rows), default=None)
+        longest = _longest(parts, above)
         extra = more.above_rows if above else more.below_rows
         for part in mine:
             old += len(part.rows)
             height = 1 if part.hard else max(2 - len(part.rows) % 2, _height(old, scale, above) - new)
             new += height
-            out.append(max(2, height + extra) if part is longest else height)
+            out.append(max(2, height + extra) if extra and part is longest else height)
     return out
+
+
+def _longest(parts: tuple[Stretch, ...], above: bool) -> Stretch | None:
+    """Return the longest stretch that can give and take rows: below the underarm, or from it to the shoulder."""
+    tails = [(edge, spots[0]) for edge in ("left", "right") if (spots := shoulder(parts, edge))]
+    ends = [spot for edge, spot in tails if any(part.above and part.takes(edge) for part in parts[:spot])]
+    mine = parts[: min(ends)] if above and ends else parts
+    soft = [part for part in mine if part.above is above and not part.hard]
+    return max(soft, key=lambda one: len(one.rows), default=None)
 
 
 def _height(old: int, scale: Scale, above: bool) -> int:
@@ -92,15 +116,18 @@ def _height(old: int, scale: Scale, above: bool) -> int:
 
 
 def _takes(piece: WorkedPiece, parts: tuple[Stretch, ...], scale: Scale, more: Stretching) -> list[dict[str, int]]:
-    """Return what each edge loses in each stretch, rounded from cast-on and from the underarm."""
+    """Return what each edge loses in each stretch, rounded from cast-on, from the underarm and at the shoulder."""
     out: list[dict[str, int]] = [{} for _ in parts]
     for edge in EDGES:
         for above in (False, True):
             mine = [spot for spot, part in enumerate(parts) if part.above is above]
+            tail = shoulder(parts, edge) if above else []
             wider = 0 if edge == "inside" else (more.at_underarm if not above else -_all(more)) // 2
-            old = new = 0
             whole = sum(abs(parts[spot].takes(edge)) for spot in mine if not parts[spot].hard)
+            old = new = 0
             for spot in mine:
+                if tail and spot == tail[0]:
+                    old, new, wider = 0, 0, 0
                 old += parts[spot].takes(edge)
                 share = _share(parts, mine, spot, edge, whole)
                 step = scale.count(old) - round(wider * share) - new
@@ -132,7 +159,7 @@ def _landing(
     piece: WorkedPiece, parts: tuple[Stretch, ...], cast_on: int, counts: list[dict[str, int]]
 ) -> list[dict[str, int]]:
     """Let a piece that ends on a point end on the same few stitches: the neck edge, or both edges, give way."""
-    if piece.end_stitches > SMALL_END or not parts:
+    if piece.end_stitches > SMALL_END or not parts or is_one_sided(piece):
         return counts
     wanted = piece.end_stitches + (parts[-1].takes("inside") if piece.ended is Ended.FASTENED_OFF else 0)
     last = counts[-1].get("inside", 0) if piece.ended is Ended.FASTENED_OFF else 0
