@@ -21,6 +21,7 @@ SCREENS = [
     "/table/skirt",
     "/last-look",
     "/sheets",
+    "/record",
     "/needles/pullover",
     "/add",
 ]

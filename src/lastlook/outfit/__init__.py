@@ -19,6 +19,7 @@ from lastlook.outfit.written.change import change
 from lastlook.outfit.written.document import MAIN, Document, document, is_safe, pack, unpack
 from lastlook.outfit.written.read import UNREADABLE, read
 from lastlook.outfit.written.read_log import minutes_of
+from lastlook.outfit.written.read_photographs import Photograph
 from lastlook.outfit.written.read_taken import TakenPiece
 
 __all__ = [
@@ -41,6 +42,7 @@ __all__ = [
     "Outfit",
     "Pace",
     "Part",
+    "Photograph",
     "Sewing",
     "Sewn",
     "Sitting",

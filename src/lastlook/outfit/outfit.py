@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from lastlook import paper
 from lastlook.finding import Finding
 from lastlook.outfit.written.document import Document
+from lastlook.outfit.written.read_photographs import Photograph
 from lastlook.outfit.written.read_taken import TakenPiece
 from lastlook.paper import fit, make
 from lastlook.paper.toile import Toile
@@ -147,6 +148,9 @@ class Outfit:
     cloths: tuple[Cloth, ...] = ()
     notions: tuple[Notion, ...] = ()
     made: tuple[MadePiece, ...] = ()
+    photographs: tuple[Photograph, ...] = ()
+    again: str = ""
+    """What the maker would do again, and what not, in her own words."""
     findings: tuple[Finding, ...] = ()
 
     def yarn(self, name: str | None) -> Yarn | None:

@@ -24,18 +24,19 @@ from lastlook.sheet.manner import English, Hand, Manner
 from lastlook.sheet.mark import Drawing
 from lastlook.sheet.pair import Pair, pair
 from lastlook.sheet.pdf import pdf
-from lastlook.sheet.record import Came, Material, Record, record
+from lastlook.sheet.record import Came, Decided, Material, Record, record
 from lastlook.sheet.schedule import Schedule, Task, schedule
 from lastlook.sheet.svg import page_svg, svg
 from lastlook.sheet.tiles import Pattern, tiles
 from lastlook.sheet.type import FONTS
-from lastlook.sheet.whole import Printed, gauge_words, manner_of, pairs_of, sheets_of
+from lastlook.sheet.whole import Printed, gauge_words, manner_of, pairs_of, record_of, sheets_of
 
 __all__ = [
     "FONTS",
     "Came",
     "Change",
     "Cutting",
+    "Decided",
     "Drawing",
     "English",
     "Hand",
@@ -78,6 +79,7 @@ __all__ = [
     "pdf",
     "picture",
     "record",
+    "record_of",
     "row_said",
     "schedule",
     "sheets_of",

@@ -59,6 +59,14 @@ class Came:
 
 
 @dataclass(frozen=True)
+class Decided:
+    """What was decided for one garment, in sentences."""
+
+    garment: str
+    sentences: tuple[str, ...]
+
+
+@dataclass(frozen=True)
 class Record:
     """What is kept of one outfit."""
 
@@ -66,6 +74,9 @@ class Record:
     whose: str
     materials: tuple[Material, ...]
     pieces: tuple[Came, ...]
+    decided: tuple[Decided, ...] = ()
+    again: str = ""
+    """What the maker would do again, in her own words."""
 
 
 def record(kept: Record, manner: Manner) -> Sheet:
@@ -76,12 +87,15 @@ def record(kept: Record, manner: Manner) -> Sheet:
     if kept.materials:
         blocks.append(heading("What it was made of", room, SECTION))
     blocks += [_material(one, room, manner) for one in kept.materials]
+    for one in kept.decided:
+        blocks.append(heading(f"{one.garment.replace('-', ' ').capitalize()}: what was decided", room, SECTION))
+        blocks += [paragraph(manner.say(sentence), room, BODY) for sentence in one.sentences]
     if kept.pieces:
         blocks.append(heading("What came off", room, SECTION))
         heads = [paragraph(manner.say(said), _wide(spot, room), SMALL) for spot, said in enumerate(HEADS)]
         blocks.append(_cells(heads, room))
     blocks += [_piece(one, room, manner) for one in kept.pieces]
-    blocks += _own_hand(room)
+    blocks += _own_hand(kept.again, room)
     return Sheet(framing.title, pages(blocks, framing))
 
 
@@ -121,8 +135,15 @@ def _line(wide: float) -> Block:
     return Block(5.0, (line((0, 4.2), (wide, 4.2), Ink(SOFT, 0.2)),))
 
 
-def _own_hand(room: float) -> list[Block]:
+def _own_hand(again: str, room: float) -> list[Block]:
+    """Return what she wrote, and lines to write on."""
+    told = [paragraph(text, room, BODY) for text in again.splitlines() if text.strip()]
     lines: tuple[Item, ...] = tuple(
         line((0, LINE_MM * number), (room, LINE_MM * number), Ink(SOFT, 0.2)) for number in range(1, LINES + 1)
     )
-    return [space(3), heading("What I would do again, and what not", room, SECTION), Block(LINE_MM * LINES + 2, lines)]
+    return [
+        space(3),
+        heading("What I would do again, and what not", room, SECTION),
+        *told,
+        Block(LINE_MM * LINES + 2, lines),
+    ]

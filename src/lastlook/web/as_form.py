@@ -20,7 +20,7 @@ def edits_of(form: FormData) -> list[Edit]:
     A form carries either `edits` as JSON, or pairs of `fact` and what was typed as `value`, with more edits in
     `with`. A single fact left blank is taken away; among several, those left blank are passed over.
     """
-    typed = [str(value).strip()[:LONGEST_FACT] for value in form.getlist("value")]
+    typed = [str(value).replace("\r\n", "\n").strip()[:LONGEST_FACT] for value in form.getlist("value")]
     facts = [str(fact)[:LONGEST_FACT] for fact in form.getlist("fact")]
     if not facts:
         return _listed(form.get("edits"))

@@ -58,10 +58,12 @@ def _hoop(level: outfit.Level) -> sheet.Hoop:
     )
 
 
-def overlays(before: tuple[PaperPiece, ...], one: outfit.Sewn, manner: sheet.Manner) -> list[tuple[str, str]]:
-    """Return every piece that is not as it was, now over before, with its name."""
+def overlays(
+    before: tuple[PaperPiece, ...], after: tuple[PaperPiece, ...], manner: sheet.Manner
+) -> list[tuple[str, str]]:
+    """Return every piece that differs, one version over the other, with its name."""
     known = {piece.name: piece for piece in before}
-    pairs = [(known[piece.name], piece) for piece in one.drafted.pieces if piece.name in known]
+    pairs = [(known[piece.name], piece) for piece in after if piece.name in known]
     return [
         (sheet.svg(sheet.draw_overlay(old, new, OVERLAY_TIMES, manner)), new.name)
         for old, new in pairs

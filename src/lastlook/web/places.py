@@ -18,7 +18,7 @@ def of(outfit: Outfit, at: str) -> list[tuple[str, str]]:
     mock_up = "Toile" if outfit.manner.english == "UK" else "Muslin"
     out += [(_named(mock_up, one.name, many), toile(at, one.name)) for one in outfit.sewings]
     out += [(_named("Cutting table", one.name, many), table(at, one.name)) for one in outfit.sewings]
-    out += [("Last look", f"{at}/last-look"), ("Sheets", f"{at}/sheets")]
+    out += [("Last look", f"{at}/last-look"), ("Sheets", f"{at}/sheets"), ("Record", f"{at}/record")]
     out += [(_named("Needles", one.name, len(outfit.knittings)), needles(at, one.name)) for one in outfit.knittings]
     out.append(("Add", f"{at}/add"))
     return out

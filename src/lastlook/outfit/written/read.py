@@ -13,11 +13,12 @@ from lastlook.finding import Certainty, Finding, Where
 from lastlook.outfit.outfit import Manner, Outfit
 from lastlook.outfit.written.document import MAIN, Document
 from lastlook.outfit.written.read_garments import read_knittings, read_made, read_sewings
+from lastlook.outfit.written.read_photographs import read_photographs
 from lastlook.outfit.written.table import Table, one_of, strangers, table, unread
 from lastlook.quantity import Missing, Units
 from lastlook.wearer import Wearer, read_measures
 
-SECTIONS = ("outfit", "wearer", "stock", "knitting", "sewing", "made")
+SECTIONS = ("outfit", "wearer", "stock", "knitting", "sewing", "made", "photographs", "record")
 UNREADABLE = frozenset(
     {
         *("outfit-unread", "fact-unknown", "fact-unread", "stock-unread", "stock-key-unknown", "alteration-unread"),
@@ -44,6 +45,9 @@ def read(folder: Document) -> Outfit:
     knittings = read_knittings(table(main, "knitting", findings), manner, folder, findings)
     sewings = read_sewings(table(main, "sewing", findings), manner, findings)
     made = read_made(main.get("made", []), manner, findings)
+    photographs = read_photographs(main.get("photographs", []), folder, findings)
+    record = table(main, "record", findings)
+    findings += strangers(record, ("again",), "record.")
     kept = _stock(table(main, "stock", findings), findings)
     return Outfit(
         document=folder,
@@ -53,6 +57,8 @@ def read(folder: Document) -> Outfit:
         knittings=knittings,
         sewings=sewings,
         made=made,
+        photographs=photographs,
+        again=str(record.get("again", "")),
         yarns=tuple(one for one in kept if isinstance(one, stock.Yarn)),
         swatches=tuple(one for one in kept if isinstance(one, stock.Swatch)),
         cloths=tuple(one for one in kept if isinstance(one, stock.Cloth)),

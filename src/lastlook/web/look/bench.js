@@ -23,3 +23,7 @@ hands();
 names();
 document.addEventListener("swapped", names);
 document.addEventListener("swapped", hands);
+
+const over = () => document.querySelector("[data-over]") && import("./over.js").then((laid) => laid.layOver());
+over();
+document.addEventListener("swapped", over);

@@ -5,7 +5,7 @@ from collections.abc import Awaitable, Callable
 from starlette.requests import Request
 from starlette.responses import Response
 
-from lastlook.web.screen import add, last_look, outfit, sheets, stock, wearer
+from lastlook.web.screen import add, last_look, outfit, record, sheets, stock, wearer
 from lastlook.web.screen.knitting import design, leaflet, needle, pages
 from lastlook.web.screen.sewing import lay, paper, taken, toile
 
@@ -22,6 +22,8 @@ SCREENS: tuple[tuple[str, Screen], ...] = (
     ("/table/{garment}/search", lay.watch),
     ("/sheets", sheets.show),
     ("/sheets/{name}", sheets.fetch),
+    ("/record", record.show),
+    ("/photographs/{name}", record.picture),
     ("/needles/{garment}", needle.show),
     ("/toile/{garment}", toile.show),
     ("/add", add.show),
@@ -39,6 +41,7 @@ ACTS: tuple[tuple[str, Act], ...] = (
     ("/table/{garment}/stop", lay.stop),
     ("/design", design.keep),
     ("/pages", pages.keep),
+    ("/photographs", record.keep),
     ("/add/pages", pages.read),
     ("/add/pieces", taken.receive),
     ("/paper/{garment}/taken/{spot:int}", taken.say),

@@ -78,8 +78,9 @@ def show(request: Request) -> Response:
         cloths=[("", "no cloth yet"), *((cloth.name, cloth.name.replace("-", " ")) for cloth in desk.outfit.cloths)],
         folds=FOLDS,
         versions=_versions(request),
-        against=_against(request),
-        overlays=drawings.overlays(_before(request, one), one, manner),
+        against=_asked(request, "against"),
+        over=_asked(request, "over"),
+        overlays=drawings.overlays(_below(request, one), _above(request, one), manner),
         findings=(*one.drafted.findings, *one.findings),
     )
 
@@ -90,21 +91,31 @@ def _versions(request: Request) -> list[keep.Revision]:
     return list(reversed(history[:-1]))[:MOST_VERSIONS]
 
 
-def _against(request: Request) -> int | None:
-    """Return which version is asked for to be compared with; None for the draft without any strip."""
-    asked = request.query_params.get("against", "")
+def _asked(request: Request, key: str) -> int | None:
+    """Return which version is asked for under a key: None for the draft below, and for the paper as it is now above."""
+    asked = request.query_params.get(key, "")
     known = {one.id for one in room_of(request).shelf.history(number_of(request))}
     return int(asked) if asked.isascii() and asked.isdigit() and int(asked) in known else None
 
 
-def _before(request: Request, one: outfit.Sewn) -> tuple[paper.PaperPiece, ...]:
-    """Return the pieces of the version that is compared with."""
-    against = _against(request)
+def _below(request: Request, one: outfit.Sewn) -> tuple[paper.PaperPiece, ...]:
+    """Return the pieces that are compared with: of a version, else without any strip."""
+    against = _asked(request, "against")
     if against is None:
         bare = replace(one.plan, alterations=())
         return outfit.draft(room_of(request).desk(number_of(request)).outfit, bare).pieces
+    return _at(request, one, against)
+
+
+def _above(request: Request, one: outfit.Sewn) -> tuple[paper.PaperPiece, ...]:
+    """Return the pieces that lie above: of a version, else as they are now."""
+    over = _asked(request, "over")
+    return one.drafted.pieces if over is None else _at(request, one, over)
+
+
+def _at(request: Request, one: outfit.Sewn, revision: int) -> tuple[paper.PaperPiece, ...]:
     room = room_of(request)
-    old = room.lay_out(room.shelf.document_at(against)).derived
+    old = room.lay_out(room.shelf.document_at(revision)).derived
     return next((was.drafted.pieces for was in old.sewn if was.plan.name == one.plan.name), ())
 
 
