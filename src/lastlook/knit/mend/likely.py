@@ -127,10 +127,10 @@ def _of_step(reader: Reader, near: _Near, bad: list[int], gaps: set[int]) -> Ite
         sort, rare = _sort(near.step, one.values, nth)
         if len(one.values) == len(sizes) > 1 and len(bad) < len(sizes):
             for size in bad:
-                others = [value for number, value in enumerate(one.values) if number != size]
-                for new, weight in _near(one.values[size], sort, gaps, others):
+                for new, weight in _in_list(one.values, size, sort, gaps):
                     fresh = tuple(new if number == size else value for number, value in enumerate(one.values))
-                    yield _change(text, near, one, (fresh, nth), weight + rare, (sizes[size],))
+                    smooth = 0.2 * (_roughness(fresh) >= _roughness(one.values))
+                    yield _change(text, near, one, (fresh, nth), weight + smooth + rare, (sizes[size],))
         elif len(one.values) == 1:
             for new, likely in _near(one.values[0], sort, gaps, list(one.values)):
                 weight = likely - 0.05 * (new in single) + 0.05 * (single.count(one.values[0]) > 1) + rare
@@ -202,10 +202,32 @@ def _near(value: float, sort: str, gaps: set[int], others: list[float]) -> Itera
         if new not in seen and new >= 0 and abs(step) <= 60:
             seen.add(new)
             likely = 0.05 if abs(step) in gaps else abs(step) / 10
-            yield new, likely + (0.0 if _fits(new, others) else 0.3)
+            yield new, likely + (0.0 if _fits(new, others) else 0.3) + (0.0 if new else 0.4)
     turned = float(digits[::-1])
     if len(digits) == 2 and digits[1] != "0" and turned not in seen:
         yield turned, 0.8
+
+
+def _in_list(
+    values: tuple[float, ...], size: int, sort: str, gaps: set[int]
+) -> Iterator[tuple[float, float]]:  # fmt: skip
+    """Yield other values for one size: those near its own, and those that its neighbours lead to expect."""
+    others = [value for number, value in enumerate(values) if number != size]
+    seen: set[float] = set()
+    for new, weight in _near(values[size], sort, gaps, others):
+        seen.add(new)
+        yield new, weight
+    beside = [values[at] for at in (size - 1, size + 1) if 0 <= at < len(values)]
+    for new in (*beside, sum(beside) / len(beside)):
+        if new not in seen and new != values[size] and (new.is_integer() or sort == "length"):
+            seen.add(new)
+            yield new, 0.3
+
+
+def _roughness(values: tuple[float, ...]) -> float:
+    """Return how unevenly figures go from size to size: 0 where every step is alike."""
+    steps = [b - a for a, b in pairwise(values)]
+    return sum(abs(b - a) for a, b in pairwise(steps))
 
 
 def _fits(value: float, others: list[float]) -> bool:
