@@ -25,7 +25,7 @@ SCREENS = [
     "/needles/pullover",
     "/add",
 ]
-BESIDE = ["/design", "/pages"]
+BESIDE = ["/design", "/pages", "/facts"]
 """Screens that another leads to."""
 NEVER = ("worked piece", "finding", " mate ", "invalid", "error", "oops", "please")
 """Words that stay in the code."""

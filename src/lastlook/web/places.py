@@ -7,6 +7,9 @@ from urllib.parse import quote
 from lastlook.finding import Finding
 from lastlook.outfit import Derived, Outfit
 
+OWN_WORDS = frozenset({"outfit-unread", "fact-unknown", "stock-key-unknown"})
+"""Kinds of finding that are settled in the outfit's own file."""
+
 
 def of(outfit: Outfit, at: str) -> list[tuple[str, str]]:
     """Return the name and address of every screen this outfit has."""
@@ -28,6 +31,8 @@ def leads_to(finding: Finding, derived: Derived, at: str) -> tuple[str, str] | N
     """Return the name and address of the screen on which a finding is settled, None where there is none."""
     outfit = derived.outfit
     fact = finding.where.fact or ""
+    if finding.kind in OWN_WORDS:
+        return "the outfit's own words", f"{at}/facts"
     root, _, rest = fact.partition(".")
     name, _, key = rest.partition(".")
     if root == "wearer":

@@ -5,7 +5,7 @@ from collections.abc import Awaitable, Callable
 from starlette.requests import Request
 from starlette.responses import Response
 
-from lastlook.web.screen import add, last_look, outfit, record, sheets, stock, wearer
+from lastlook.web.screen import add, facts, last_look, outfit, record, sheets, stock, wearer
 from lastlook.web.screen.knitting import design, leaflet, needle, pages
 from lastlook.web.screen.sewing import lay, paper, taken, toile
 
@@ -23,6 +23,7 @@ SCREENS: tuple[tuple[str, Screen], ...] = (
     ("/sheets", sheets.show),
     ("/sheets/{name}", sheets.fetch),
     ("/record", record.show),
+    ("/facts", facts.show),
     ("/photographs/{name}", record.picture),
     ("/needles/{garment}", needle.show),
     ("/toile/{garment}", toile.show),
@@ -42,6 +43,7 @@ ACTS: tuple[tuple[str, Act], ...] = (
     ("/design", design.keep),
     ("/pages", pages.keep),
     ("/photographs", record.keep),
+    ("/facts", facts.keep),
     ("/add/pages", pages.read),
     ("/add/pieces", taken.receive),
     ("/paper/{garment}/taken/{spot:int}", taken.say),

@@ -13,7 +13,7 @@ from starlette.responses import RedirectResponse, Response
 from lastlook import outfit, sheet
 from lastlook.finding import Certainty, Edit, Finding
 from lastlook.finding.finding import Plain
-from lastlook.outfit import Document, Photograph
+from lastlook.outfit import Document, Outfit, Photograph
 from lastlook.web.page import framed, number_of, room_of
 
 SEE_OTHER = 303
@@ -53,11 +53,15 @@ def show(request: Request) -> Response:
         pictures=pictures,
         below=laid[0] or (pictures[0] if len(pictures) > 1 else None),
         above=laid[1] or (pictures[-1] if len(pictures) > 1 else None),
-        subjects=[
-            one.name for one in (*desk.outfit.knittings, *desk.outfit.sewings, *desk.outfit.yarns, *desk.outfit.cloths)
-        ],
+        subjects=_subjects(desk.outfit),
         steps=list(reversed(history))[:MOST_STEPS],
     )
+
+
+def _subjects(whole: Outfit) -> list[str]:
+    """Return what a photograph may be of."""
+    garments = [one.name for one in whole.knittings] + [one.name for one in whole.sewings]
+    return garments + [one.name for one in whole.yarns] + [one.name for one in whole.cloths]
 
 
 def picture(request: Request) -> Response:
