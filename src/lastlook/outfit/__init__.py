@@ -13,7 +13,7 @@ from lastlook.outfit.hands.pace import Left, Pace, left, pace
 from lastlook.outfit.hands.ways import Comes, Way, ways_of
 from lastlook.outfit.lay_again import lay_again, needs_laying, with_lay
 from lastlook.outfit.outfit import Ease, Knitting, MadePiece, Manner, Outfit, Sewing, Sitting
-from lastlook.outfit.taken import FILES, outline_of, runs_named, shapes
+from lastlook.outfit.taken import FILES, outline_of, runs_named, shapes, taken_in
 from lastlook.outfit.verdict import verdict, verdict_json
 from lastlook.outfit.written.change import change
 from lastlook.outfit.written.document import MAIN, Document, document, is_safe, pack, unpack
@@ -69,6 +69,7 @@ __all__ = [
     "read",
     "runs_named",
     "shapes",
+    "taken_in",
     "unpack",
     "verdict",
     "verdict_json",
