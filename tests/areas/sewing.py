@@ -30,11 +30,18 @@ def _levels(_: paper.Drafted, one: paper.Drafted, words: list[str]) -> list[str]
 
 
 def _order(_: paper.Drafted, one: paper.Drafted, words: list[str]) -> list[str]:
-    steps = make.order_of_work(one, words[0], child_mm=float(words[1]) if len(words) > 1 else 0.0)
+    """Say every step; the words are the fibre, then `child=MM`, `KIND=MM` of an opening, or `elastic=MM`."""
+    said = {key: float(mm) for key, mm in (word.split("=") for word in words[1:])}
+    opening = next((fit.Opening(kind, mm) for kind, mm in said.items() if kind in fit.LEAST_MM), None)
+    elastic = fit.Elastic(said["elastic"]) if "elastic" in said else None
+    making = make.Making(one, words[0], opening, elastic, False, child_mm=said.get("child", 0.0))
     out = []
-    for number, step in enumerate(steps, 1):
-        look = f" [last look: {step.last_look}]" if step.last_look else ""
-        out.append(f"{number}. {step.do}{look}" + (f" ({step.care})" if step.care else ""))
+    for stage in make.order_of_work(making):
+        out.append(stage.name)
+        for step in stage.steps:
+            look = f" [last look: {step.last_look}]" if step.last_look else ""
+            more = " ".join(text for text in (step.why, step.care) if text)
+            out.append(f"  {step.do}{look}" + (f" ({more})" if more else ""))
     return out
 
 
