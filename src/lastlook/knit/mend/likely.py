@@ -129,7 +129,7 @@ def _of_step(reader: Reader, near: _Near, bad: list[int], gaps: set[int]) -> Ite
             for size in bad:
                 for new, weight in _in_list(one.values, size, sort, gaps):
                     fresh = tuple(new if number == size else value for number, value in enumerate(one.values))
-                    smooth = 0.2 * (_roughness(fresh) >= _roughness(one.values))
+                    smooth = 0.1 * (_roughness(fresh) >= _roughness(one.values))
                     yield _change(text, near, one, (fresh, nth), weight + smooth + rare, (sizes[size],))
         elif len(one.values) == 1:
             for new, likely in _near(one.values[0], sort, gaps, list(one.values)):

@@ -17,9 +17,9 @@ from lastlook.knit.mend.said import joined, said
 from lastlook.knit.needle import Trouble
 from lastlook.knit.tell.attempt import Attempt
 
-MOST_CANDIDATES = 240
+MOST_CANDIDATES = 320
 """How many corrections are looked at most for one leaflet."""
-MOST_ROWS = 70_000
+MOST_ROWS = 180_000
 """How many rows are worked for them at most; about a second."""
 MOST_READ = 5
 """How many corrected texts are read from the start at most."""
