@@ -97,7 +97,7 @@ def own_words(text: str, found: list[Head], words: Vocabulary) -> dict[str, str]
     for head in found:
         if head.kind != "legend":
             continue
-        body = text[head.body.start : head.body.end]
+        body = re.split(r"\n\s*\n|(?i:\bcast(?:ing)? on\b)", text[head.body.start : head.body.end].strip())[0]
         for match in re.finditer(
             r"\b([A-Za-z]{1,5})\.?\s*(?:,|=|—|–|--|-|\bfor\b|means|signifies)\s*([a-z]+(?: [a-z]+)?)\s*(?=[;,.\n]|$)",
             body,

@@ -18,6 +18,8 @@ from lastlook.leaflet.parse.stitch.crochet import crochet, remark
 from lastlook.leaflet.parse.working import plain_rows, work_more, work_on
 from lastlook.leaflet.trade.canon import Canon
 
+LEADING = frozenset({"needles", "yarn", "side", "place"})
+"""What may stand before the verb of a sentence: 'using light wool, sew …'."""
 Form = Callable[[Cursor, list[Step]], Step | None]
 FORMS: tuple[Form, ...] = (
     printed, style, pieces, offs, holding, shape, repeats, progress, shape_more, work_on, work_more,
@@ -42,7 +44,7 @@ def steps(canon: Canon, crocheted: str = "") -> list[Step]:
             continue
         found = _crocheted(cursor, out) if crocheted else _one(cursor, out, fresh)
         out += found
-        fresh = False
+        fresh = fresh and all(isinstance(step, Nothing) and step.why in LEADING for step in found)
     return out
 
 

@@ -52,7 +52,7 @@ OWN_START = {
 
 FROM = (
     r"(?: ?,? ?(?P<f>(?:(?:even )?(?:up )?from|above|after|beyond|meas on|meas from|past|below) (?:(?:(?:straight|even)(?: from \w+)?)|"
-    r"(?:last |first |<1>th |center |lower |back |beg |end |top )*(?:beg|co(?: edge)?|start|row|hem(?:line)?|underarm|armhole(?: shape)?|edge|bo|rib|"
+    r"(?:last |first |<1>th |center |lower |back |beg |end |top )*(?:beg|co st|dec point|co(?: edge)?|start|row|hem(?:line)?|underarm|armhole(?: shape)?|edge|bo|rib|"
     r"of|shape|heel|marker|neck|cuff|inc|dec|side|tip|waist|turning|divid\w*|picked|st|here|shoulder|back|point|border|base|ridge|toe)"
     r"(?: (?:of|shape|edge|row|rib|heel|st|bo|back|armhole|neck|underarm|raglan|beg|at underarm|at armhole|for armhole|for underarm))*)))?"
 )
@@ -161,7 +161,7 @@ def _rows(cursor: Cursor) -> Goal | None:
 def _count(cursor: Cursor) -> Goal | None:
     match = cursor.take(
         r"(?:until|to) (?:(?:there are|there is|there be|there will be|there should be|you have|you having|having|only|rem|there rem|have|all but|of|number|st|decreased to|dec to|number is dec to|inc to|is|are) )*(?P<n>{N})(?: st)?"
-        r"(?: (?:{LEFT}(?: over)?|upon needle|on (?:(?:each|<1>th|<2>th|<3>th|<4>th|hold|all) )?needle|on (?:each|both)(?: side)?|are {LEFT}|in-all|of raglan {LEFT}|on (?:all )?needle in-all))*"
+        r"(?: (?:{LEFT}(?: over)?|across|upon needle|on (?:(?:each|<1>th|<2>th|<3>th|<4>th|hold|all) )?needle|on (?:each|both)(?: side)?|are {LEFT}|in-all|of raglan {LEFT}|on (?:all )?needle in-all))*"
         r"(?: in (?:raglan|armhole|neck|\w+)(?: shape)?)?"
     )  # fmt: skip
     if match is None:
@@ -183,8 +183,8 @@ def ending(cursor: Cursor) -> Ending | None:
     """Read 'ending with a purl row', 'ending at front edge'."""
     since = cursor.pos
     match = cursor.take(
-        r"(?:(?:[,(]|--|-) )?(?:and |or )?(?:end|finish|finishing|last row)(?: (?:use|on|after|in|at|off use|having|to have|being))*(?: (?:last|one|work|complete|<1>))*"
-        r" (?:(?P<row>p|k|ws|rs|<\d+>th|row <\d+>|rib|patt|even|dec|inc|buttonhole)(?: (?:of|st|patt|rib))*(?: (?P<o>row|rnd|patt|side|rep))?(?: of work| of patt| (?:of )?ws| facing| row)*|(?P<e>front|neck|center|armhole|side|underarm|cuff|shoulder|inner|outer|toe|back)(?: front)?(?: edge)?)(?: \))?"
+        r"(?:(?:[,(]|--|-) )?(?:and |or )?(?:end|finish|finishing|last row)(?: (?:use|on|after|in|at|off use|having|to have|being))*(?: (?:last|one|work|complete|either|<1>))*"
+        r" (?:(?P<row>{N} (?:k|p)(?= row)|p|k|ws|rs|<\d+>th(?: or <\d+>th)?|row <\d+>|rib|patt|even|dec|inc|buttonhole)(?: (?:of|st|patt|rib))*(?: (?P<o>row|rnd|patt|side|rep))?(?: of work| of patt| (?:of )?ws| facing| row)*|(?P<e>front|neck|center|armhole|side|underarm|cuff|shoulder|inner|outer|toe|back)(?: front)?(?: edge)?)(?: \))?"
     )  # fmt: skip
     if match is None:
         after = cursor.take(

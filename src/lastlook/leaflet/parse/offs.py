@@ -35,7 +35,7 @@ def offs(cursor: Cursor, before: list[Step]) -> Step | None:
 def _cast_on(cursor: Cursor, before: list[Step]) -> Step | None:
     since = cursor.pos
     lead = cursor.take(
-        r"(?:and )?at (?P<e>end|beg) of (?:last|next|this|same|each|foll|each of next)? ?(?P<m>{N})? ?row ,? ?co (?P<n>{N})(?: st)?(?: for [a-z]+(?=[ ,;.]))?"
+        r"(?:and )?at (?P<e>end|beg) of (?:last|next|this|same|each|foll|each of next)? ?(?P<m>{N})? ?row(?: \( [a-z]+ edge \))? ,? ?co (?P<n>{N})(?: st)?(?: for [a-z]+(?=[ ,;.]))?"
     )
     if lead:
         return CastOn(figure(lead) or ONE, rows=None if lead["m"] is None else figure(lead, "m"), edge=lead["e"])
@@ -86,7 +86,9 @@ def _at_edge(cursor: Cursor) -> Step | None:
     """Read 'at arm edge bind off 4 sts, k to end'."""
     since = cursor.pos
     cursor.take(r"(?:and )?(?:cont to |next row|on next row)(?: ,| :)?")
-    match = cursor.take(r"(?:on next row |in next row |and )?" + EDGE + r" ?,? bo (?P<n>{N})(?: st)?")
+    match = cursor.take(r"(?:on next row |in next row |and )?" + EDGE + r" ?,? bo (?P<n>{N})(?: st)?") or cursor.take(
+        r"(?:from|at) (?P<e>neck|armhole|side|front) ,? ?bo (?P<n>{N})(?: st)?"
+    )
     if match is None:
         cursor.pos = since
         return None
@@ -238,7 +240,11 @@ def _finish(cursor: Cursor) -> Step | None:
     match = cursor.take(r"(?:and )?bo (?:until|all but) (?P<n>{N})(?: st)?(?: (?:rem|left))?")
     if match:
         return Finish("bound off but", figure(match))
-    match = cursor.take(r"(?:and )?(?:then )?bo(?: st| all)?" + HOW + r"(?=(?: [,;.)]| and|$))")
+    match = cursor.take(
+        r"(?:and )?(?:then )?bo(?: st| all)?(?: for (?:left |right |each )?(?:shoulder|neck|back of neck|top))?"
+        + HOW
+        + r"(?=(?: [,;.)]| and|$))"
+    )
     if match:
         return Finish("bound off")
     match = cursor.take(

@@ -132,9 +132,9 @@ def _part_like(cursor: Cursor) -> Step | None:
 
 def _section(cursor: Cursor, before: list[Step]) -> Step | None:
     match = cursor.take(
-        r"(?:to )?(?:(?:next )?(?:shape|divide) (?:for )?)(?:(?:left|right|beg|front|back|the|of|for|<1>th|<2>th|first|side|lower) )*(?P<s>"
+        r"(?:to )?(?:(?:next )?(?:shape|divide) (?:st )?(?:for )?)(?:(?:left|right|beg|front|back|the|of|for|<1>th|<2>th|first|side|lower) )*(?P<s>"
         + PARTS
-        + r")(?: (?:and (?:neck|armhole|shoulder|back|front|sleeve)|shape|edge|opening|of (?:neck|sleeve)|line|slope|opening|armhole))*(?: ?(?:as foll|and work as foll))?(?: ?(?:: ?-|:|\. ?--|\. ?-|--|\.|,|-|$)|(?= (?:bo|co|next row|dec|<1>th row|k|work|cont|keep|beg|at|on|to|with|use)\b))"
+        + r")(?: (?:and (?:neck|armhole|shoulder|back|front|sleeve)|shape|edge|opening|of (?:neck|sleeve)|line|slope|opening|armhole))*(?: (?:on|in) next (?:(?:k|p|rs|ws) )?row)?(?: ?(?:as foll|and work as foll))?(?: ?(?:: ?-|:|\. ?--|\. ?-|--|\.|,|-|$)|(?= (?:bo|co|next row|dec|<1>th row|k|work|cont|keep|beg|at|on|to|with|use)\b))"
     )
     if match:
         return Section(match["s"])

@@ -13,9 +13,9 @@ NEEDLES = (
 )
 YARNS = (
     r"(?:and |, )*(?:use|with|in|join|break|break off|attach|tie|tie in|join in|change to|drop|pick up|cut|carry|take|fasten off|pu)(?: (?:in|on|off|up|to|and|join|attach|double|<1>|<2>|strands? of|strand|of|alt|a|ball|end|length|the|second|new|contrast(?:ing)?|main|same|another|drop|more|leave|all|both|<\d+>th|ends?))*"
-    r" (?:yarn|mc|cc|maincolor|color(?: [abcd])?|white|black|navy|gold|red|blue|green|grey|gray|pink|yellow|brown|natural|contrast|main|dark|light|background|w|b|a|c|d|wool)(?: (?:yarn|color|double|off|and|at|only|on|in|w|b|cc|mc|st|end|leave(?: .{1,20}? inch)?(?: end)?|for sewing|to (?:front|back)|neck|edge|sleeve|inner|outer|side|front|armhole|of|left|right|shoulder|underarm|lower|top|beg|center|join|from|first|<1>th))*"
+    r" (?:yarn|mc|cc|maincolor|color(?: [abcd])?|white|black|navy|gold|red|blue|green|grey|gray|pink|yellow|brown|natural|contrast|main|dark|light|background|w|b|a|c|d|wool)(?: (?:yarn|in <\d+>th st from (?:seam|edge|end)|color|double|off|and|at|only|on|in|w|b|cc|mc|st|end|leave(?: .{1,20}? inch)?(?: end)?|for sewing|to (?:front|back)|neck|edge|sleeve|inner|outer|side|front|armhole|of|left|right|shoulder|underarm|lower|top|beg|center|join|from|first|<1>th))*"
 )
-MANNERS = r"(?:and |, )*(?:(?:keeping|keep|being|taking|take|having|allow|beg(?:ing)? and end|always|being sure|be sure|be careful|making sure|work all|sl|inc|taking care|note|note that|n b|remember|while|whenever)(?: (?:\S+)){0,18}?)(?= [,;.:]| --|$)"
+MANNERS = r"(?:and |, )*(?:still )?(?:(?:keeping|keep|being|taking|take|having|allow|beg(?:ing)? and end|always|being sure|be sure|be careful|making sure|work all|sl|inc|taking care|note|note that|n b|remember|while|whenever)(?: (?:\S+)){0,18}?)(?= [,;.:]| --|$)"
 SEWING = (
     r"(?:sew|knot|st (?:down|up|tog|in place)|make st <\d+> inch|seam|press|block|steam|damp|pin|weave|stitch|fold|turn (?:up|under|in|back|hem|to (?:ws|inside))|hem|baste|tack|face|line|lace|wash|dry|stretch|crochet|fasten|overcast|whip|oversew|catch|finish|trim|"
     r"join (?:the )?(?:\w+ ){0,4}?(?:seam|edges?|shoulder|side|sleeve|band|raglan|underarm|collar|cap|back|end)|join (?:shoulder|side|sleeve|raglan|tog|underarm|both|two|right|left|neck)|set in|join fronts?|set (?:in )?sleeve|insert|attach|make (?:a |<1> |<2> )?(?:pompon|pompom|tassel|cord|fringe|twisted|buttonloop|loop|crochet)|work (?:buttonhole st|<\d+> row (?:of )?(?:sc|dc)|blanket)|"
@@ -84,6 +84,16 @@ def nothing(cursor: Cursor, before: list[Step]) -> Step | None:
         (r"\( (?:from |about )?{N} to {N} (?:row|rnd|inch|st)[^()]*\)?", "aside"),
         (r"(?:end|finishing|finish) (?:at|use|with) (?:complete |end of )(?:row|rnd|patt)", "ending"),
         (r"(?:you are )?(?:to )?(?:k|work) back and (?:fwd|forth) on heel needle(?: only)?", "place"),
+        (r"(?:\( )?to make buttonhole ?(?:,|--|:)(?! ?(?:next|<[^>]*>th|row|work as foll))(?:(?! [.)]).)*(?: \))?", "buttonhole told"),
+        (r"(?:\( )?(?:after (?:the )?(?:first |<1>th )?(?:{N} )?{L} and )?every {N} {L}(?: thereafter)?(?: \( [^()]*\))? until {N} (?:buttonhole )?(?:in-all )?(?:are|having been|have been|have|were) (?:made|make|work|complete|completed)", "buttonholes"),
+        (r"until {N} in-all (?:are|having been|have been) (?:made|make|work|complete)", "buttonholes"),
+        (r"except (?:for )?(?:(?! until | [.;]).)*(?= until| [.;]|$)", "border"),
+        (r"{N} st in from [^,.;]*", "place"),
+        (r"which (?:will be|is|are|forms?|makes?) [^.;,]*", "told"),
+        (r"(?:and )?(?:work|k|p) (?:the )?(?:o|yo|over) as (?:<1> )?st", "style"),
+        (r"beg at (?:beg|end|center|edge|top|underarm) (?:of )?(?:(?! ,)[^.;])*,(?= )", "beginning"),
+        (r"(?:k|make|work) (?:another|alt|<1> more|<2>th|<2> more) (?:strip|square|section|piece|motif|point)s?(?: (?:(?:in )?same(?: way)?|like (?:it|this)|use|with|yarn|dark|light|medium|[a-z]+))*(?= ?[,.;]|$)", "make"),
+        (r"\( (?!k |p |sl |rib |work |rep |bo |co |inc |dec |yo |narrow |make |cable )[^()<]{3,200}\)", "aside"),
         (r"from hold (?:on|to|onto)(?: (?:[a-z]+|<\d>)){0,3}? ?(?:needle|dpn|cn)", "needles"),
         (r"to (?:make|form|work) (?:opening|thumb|hole|slit)(?: (?:for )?[a-z]+){0,3}(?=[ ,;.:])", "heading"),
         (r"(?:join|ending) (?:use|with) sl st(?: (?:to|in|into) (?:[a-z<>0-9]+ ?){1,4}?(?=[,;.]|$))?", "crochet"),

@@ -63,6 +63,9 @@ def _row_after(cursor: Cursor, label: Label, since: int) -> list[Step]:
     cursor.take(
         r"(?:use (?:mc|cc|color|no|\w+ yarn|smaller|larger)(?: (?:\w+|<\d+>))?(?: needle)?|work as foll) ?[,:]? ?"
     )
+    cursor.take(
+        r"beg (?:at|from) (?:front|neck|armhole|side|center|inner|outer) edge ?,? ?(?=bo |k |p |work |co |dec )"
+    )
     alone = cursor.take(r"(?P<v>k|p)(?= ?(?:--|-|\() ?<)")
     if alone:
         return [RowOf(label, (Work(alone["v"], None, reach="all"),), span=cursor.span(since))]
@@ -122,6 +125,11 @@ def _label(cursor: Cursor) -> Label | None:
             cursor.pos = since
             return None
         return _numbered(match)
+    firsts = cursor.take(r"(?:work )?<1>th (?P<n><\d+>) (?P<w>row|rnd)" + SIDE + r"(?: ?(?:: ?-|:|\. ?--|--|,|-))")
+    if firsts:
+        return Label(
+            tuple(range(1, 1 + int(firsts["n"].strip("<>")))), side=_side(firsts["side"]), round=firsts["w"] == "rnd"
+        )
     match = cursor.take(
         r"(?:and )?(?:on |in |work |beg |for )?(?:the )?(?P<k>next|foll|last|dec|inc|<\d>th dec|buttonhole|patt|set up|cable|joining|divid\w*|eyelet|beading|opening|turning|hem|fold|beg|each (?:alt|foll)|alt|every|picot|final|first|starting|<1>th inc) (?:(?P<r>{N}) )?(?P<w>row|rnd)(?: (?:of|after) (?:rib|patt))?(?P<dec> \( (?:dec|inc) (?:row|rnd) \))?"
         + SIDE
@@ -327,7 +335,7 @@ def progress(cursor: Cursor, before: list[Step]) -> Step | None:
     match = cursor.take(
         r"(?:and )?cont (?:to )?(?:dec|inc)(?: <[^>]*>)?(?: st)?(?: in (?:this|same) (?:manner|way)| asbefore)?(?= (?:in |on )?(?:every|each)| ,)"
     ) or cursor.take(
-        r"(?:and )?(?:(?:cont|work|proceed|rep|so on|and so on|keep on|go on)(?: (?:in|to|on|dec|inc|rep|work|as|these|row|<\d>))* ?(?:(?:in|as) (?:this|same|that)(?: (?:manner|way))?|thus|asbefore|dec|so|in foll)|and on|in this (?:manner|way)|so on|cont to dec|cont dec)"
+        r"(?:and )?(?:(?:cont|work|proceed|rep|so on|and so on|keep on|go on)(?: (?:in|to|on|dec|inc|rep|work|as|these|row|<\d>))* ?(?:(?:in|as) (?:this|same|that)(?: (?:manner|way))?|thus|asbefore|dec|so|in foll)|and on|in this (?:manner|way)|so on|cont to dec|cont dec|cont(?: use)? (?:k|plain) and inc row|cont inc and (?:k|plain) row|cont to inc(?: {N} st)?(?: by yo)?(?= every| in| on| ,))"
     )
     if match is None:
         return None
@@ -339,9 +347,9 @@ def progress(cursor: Cursor, before: list[Step]) -> Step | None:
         )
         if more:
             change = (1 if more["d"] in ("more", "extra") else -1) * (figure(more) or Figure((1.0,))).whole(0)
-            order = re.search(r"(?:every|each) (?P<o>alt|foll alt|<\d+>th) (?:row|rnd)", more.group())
-            if order and every is None:
-                every = Figure((float(order["o"].strip("<>th")) if order["o"][:1] == "<" else 2.0,))
+            told = re.search(r"(?:every|each) (?P<o>alt|foll alt|<\d+>th) (?:row|rnd)", more.group())
+            if told and every is None:
+                every = Figure((float(told["o"].strip("<>th")) if told["o"][:1] == "<" else 2.0,))
             continue
         cadence = cursor.take(r"(?:on |in )?(?:every|each) (?P<o>alt|foll alt|<\d>th)? ?(?:row|rnd)")
         if cadence:

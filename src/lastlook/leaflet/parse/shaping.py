@@ -14,7 +14,7 @@ from lastlook.leaflet.trade.sizelist import Figure
 TWO = Figure((2.0,))
 MOST_BACK = 200
 """A shaping that goes on was begun no more than so many steps before."""
-ACT = r"(?:and )?(?:at |on |keeping (?:\w++ ?){1,4}, )?(?:cont |still |cont work |work even |keep |cont use )?(?:in patt )?(?:to )?(?:shape (?P<sp>neck|armhole|front|raglan|shoulder|side)(?: (?:edge|slope))? ,? ?)?(?:by )?(?P<act>dec|inc|narrow|widen|(?:(?:k|p|take|work) <2> (?:st )?tog(?: tbl)?|k2tog|p2tog|skp|ssk|skpo)(?= (?:(?:at|on|in) )?(?:the )?(?:inside|within|each|both|every|beg|end|neck|armhole|front)\b(?! of row)))(?: (?:(?P<n>{N})(?! (?:row|rnd|x))|st|again))?(?: st| in-all)*"
+ACT = r"(?:and )?(?:make (?=inc |dec ))?(?:at |on |keeping (?:\w++ ?){1,4}, )?(?:cont |still |cont work |work even |keep |cont use )?(?:in patt )?(?:to )?(?:shape (?P<sp>neck|armhole|front|raglan|shoulder|side)(?: (?:edge|slope))? ,? ?)?(?:by )?(?P<act>dec|inc|narrow|widen|(?:(?:k|p|take|work) <2> (?:st )?tog(?: tbl)?|k2tog|p2tog|skp|ssk|skpo)(?= (?:(?:at|on|in) )?(?:the )?(?:inside|within|each|both|every|beg|end|neck|armhole|front)\b(?! of row)))(?: (?:(?P<n>{N})(?! (?:row|rnd|x))|st|again))?(?: st| in-all)*"
 EDGES: tuple[tuple[str, str], ...] = (
     (r"(?:at|in|on) (?:beg|end) of (?:each|every) needle", "needles"),
     (r"(?:at |on |in )?(?:each|both) (?:end|side|edge)(?! of (?:each |every )?(?:marker|marked|center|seam|instep))(?: of)?(?: (?:needle|work|piece))?(?: edge)?", "both"),
@@ -29,7 +29,7 @@ EDGES: tuple[tuple[str, str], ...] = (
     (r"(?:in |on )?(?:the )?center(?: of)?(?: (?:st|row|needle))?", "center"),
 )  # fmt: skip
 ROW = r"(?:(?:k|p|rs|ws|patt|inc|dec) )?(?:row|rnd)"
-EVERY = r"(?:(?:on |in |at |of |thereafter )*)(?:(?:every|each) (?:foll )?(?:(?P<o>alt|{N}(?:th)?) )?(?P<s>k |p |rs |ws |right side |patt )?(?P<w>row|rnd|inch|cm|rs|ridge)(?: on rs)?|foll (?P<x>alt) row(?P<y>(?!x)x)?)"
+EVERY = r"(?:(?:on |in |at |of |thereafter )*)(?:(?:every|each) (?:foll )?(?:(?P<o>alt|{N}(?:th)?) )?(?P<s>k |p |rs |ws |right side |patt )?(?P<w>row|rnd|inch|cm|rs|ridge)(?: on rs)?(?: thereafter)?|foll (?P<x>alt) row(?P<y>(?!x)x)?)"
 
 
 def shape(cursor: Cursor, before: list[Step]) -> Step | None:

@@ -5,7 +5,20 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
-from lastlook.leaflet.instruction import Figure, Goal, Group, Nothing, RepeatRows, Run, Step, Structure, Work, WorkOn
+from lastlook.leaflet.instruction import (
+    Figure,
+    Goal,
+    Group,
+    Nothing,
+    OtherSide,
+    RepeatRows,
+    Run,
+    Shape,
+    Step,
+    Structure,
+    Work,
+    WorkOn,
+)
 from lastlook.leaflet.parse.cursor import Cursor, figure
 from lastlook.leaflet.parse.lengths import OPTIONAL, ending, goal
 from lastlook.leaflet.parse.stitch.runs import run
@@ -230,6 +243,11 @@ def work_more(cursor: Cursor, before: list[Step]) -> Step | None:
     while spot >= max(0, bound) and isinstance(before[spot], Nothing):
         spot -= 1
     old = before[spot] if spot >= 0 else None
+    if isinstance(old, Shape | OtherSide):
+        last = ending(cursor)
+        if last is not None and isinstance(old, Shape) and old.ending == WorkOn().ending:
+            before[spot] = replace(old, ending=last)
+        return Nothing("told of the step before", span=cursor.span(since)) if last else None
     if not isinstance(old, WorkOn | Structure | RepeatRows):
         return None
     far = goal(cursor) if cursor.see(r"(?:until|for|to) ") else None

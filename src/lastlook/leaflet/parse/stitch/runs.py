@@ -14,7 +14,7 @@ MOST_ITEMS = 400
 """A row of more different things than this is no row that anybody printed."""
 BETWEEN = r"(?:,|;|and|\.|--|:|-)"
 REACH = (
-    r"(?:(?:across|around|all around|all rnd|all along|all way(?: (?:along|across|round|rnd))?|along|rnd|all across|to end|until end|over all st|to last st|on way back)"
+    r"(?:alt )?(?:(?:across|around|all around|all rnd|all along|all way(?: (?:along|across|round|rnd))?|along|rnd|all across|to end|until end|over all st|to last st|on way back)"
     r"(?: (?:of )?(?:row|rnd|needle|all st|st|work|each row))*|for entire row|for (?:rest|rem|length) of row|entire row)"
 )
 
@@ -32,7 +32,7 @@ FOR_WHAT = (
 
 
 ASIDE = (
-    r"\( (?:by|that is|as|called|viz|i e|always|being)\b(?: [^()]*)?\)|\( (?:or|this|these|to|for|border|edge|front|neck|right|left|center|rs|ws)\b(?: [^()<]*)?\)"
+    r"\( (?:by|that is|as|called|viz|i e|always|being)\b(?: [^()]*)?\)|\( (?:seam|center|edge|border|marked|instep|heel) st \)|\( (?:or|this|these|to|for|border|edge|front|neck|right|left|center|rs|ws)\b(?: [^()<]*)?\)"
     r"|asbefore|as directed(?: above)?|by (?:k|work|p)(?:ing)? (?:<1> )?(?:into |in )?(?:the )?(?:front and back|back and front)(?: of (?:it|st|same st))?"
 )
 """What is said of a stitch between the stitches of a row, and moves none."""
@@ -206,6 +206,8 @@ def _repeat(cursor: Cursor, found: _Open, depth: int) -> bool:
     )  # fmt: skip
     if match is None:
         return False
+    if _copied(cursor, found, match.group(), depth):
+        return True
     which = "**" if "* *" in match.group() and found.doubles else match.groupdict().get("which") or ""
     start, stop = _body(found, which)
     body = tuple(found.items[start:stop])
@@ -220,12 +222,27 @@ def _repeat(cursor: Cursor, found: _Open, depth: int) -> bool:
     return True
 
 
+def _copied(cursor: Cursor, found: _Open, told: str, depth: int) -> bool:
+    """'* A *, B, repeat from * to * once, C': what stands between the two stars comes again after B."""
+    between = "between" in told or "to *" in told
+    if not between or "* *" in told or len(found.stars) < 2 or found.stars[-1] >= len(found.items):
+        return False
+    body = tuple(found.items[found.stars[-2] : found.stars[-1]])
+    if not body or _depth(body) >= DEEPEST:
+        return False
+    since = cursor.pos
+    group = _extent(cursor, Group(body, Figure((1.0,)), span=cursor.span(since - len(told))), depth)
+    times = group.times or Figure((1.0,))
+    found.items.append(replace(group, times=times, reach="", count="in all", span=cursor.span(since - len(told))))
+    return True
+
+
 def _bare_reach(cursor: Cursor, found: _Open) -> re.Match[str] | None:
     """'K 1, P 1 across' repeats both."""
     counted = all((isinstance(item, Work) and item.n is not None) or isinstance(item, Group) for item in found.items)
     if found.stars or len(found.items) < 2 or not counted:
         return None
-    return cursor.take(r"(?=,? ?(?:across|around|all along|all across)(?: row| rnd)?(?: [.,;]|$| for| until))")
+    return cursor.take(r"(?=,? ?(?:alt )?(?:across|around|all along|all across)(?: row| rnd)?(?: [.,;]|$| for| until))")
 
 
 def _body(found: _Open, which: str) -> tuple[int, int]:
