@@ -8,11 +8,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from lastlook.finding import Certainty, Finding, SourceText, Span, Where
 from lastlook.leaflet import Repair
-from lastlook.scan.scanned import Sign, Word
+from lastlook.scan.scanned import Doubtful, Sign, Word
 
 SURE_FIGURE = 0.97
 """Below this certainty a figure is listed; `benchmarks/scan.md` has the share of misread figures that this catches."""
@@ -27,22 +26,6 @@ SURE_BEHIND = 0.9
 LONG = 4
 """Figures of a number that no stitch count has; two numbers have run together, unless it is a year."""
 MOST_LISTED = 25
-
-
-@dataclass(frozen=True)
-class Doubtful:
-    """One number that may have been misread."""
-
-    word: int
-    """Which of the words it stands in."""
-    span: Span
-    """The number's place in the text."""
-    read: str
-    rivals: tuple[str, ...]
-    """The number with one of its figures taken for another, the likeliest first."""
-    certainty: float
-    is_made: bool = False
-    """Whether a repair made a figure of a letter."""
 
 
 def doubtful(text: str, words: Sequence[Word], repairs: Sequence[Repair]) -> tuple[Doubtful, ...]:

@@ -7,13 +7,9 @@ Boxes are in picture elements of the page's own picture, which stands upright an
 from __future__ import annotations
 
 from dataclasses import dataclass, field
-from typing import TYPE_CHECKING
 
 from lastlook.finding import Finding, Span
 from lastlook.leaflet import Repair
-
-if TYPE_CHECKING:
-    from lastlook.scan.doubt import Doubtful
 
 
 @dataclass(frozen=True)
@@ -65,6 +61,22 @@ class Page:
     height: int
     tilt_degrees: float
     """How far the picture was tilted as it was given."""
+
+
+@dataclass(frozen=True)
+class Doubtful:
+    """One number that may have been misread."""
+
+    word: int
+    """Which of the words it stands in."""
+    span: Span
+    """The number's place in the text."""
+    read: str
+    rivals: tuple[str, ...]
+    """The number with one of its figures taken for another, the likeliest first."""
+    certainty: float
+    is_made: bool = False
+    """Whether a repair made a figure of a letter."""
 
 
 @dataclass(frozen=True)

@@ -13,8 +13,7 @@ from dataclasses import dataclass
 
 from lastlook import knit
 from lastlook.finding import Certainty, Finding, SourceText, Where
-from lastlook.scan.doubt import Doubtful
-from lastlook.scan.scanned import Scanned
+from lastlook.scan.scanned import Doubtful, Scanned
 
 MOST_TRIED = 24
 """Readings of the whole leaflet that the proof may take; one takes some tenths of a second."""
