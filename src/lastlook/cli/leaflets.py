@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import codecs
 import json
 import sys
 from pathlib import Path
@@ -11,30 +12,69 @@ from lastlook.finding import Certainty, Finding
 from lastlook.knit import LeafletReading, SizeReading
 
 MOST_BYTES = 2_000_000
+MOST_CONTROLS = 0.02
+"""A file with a larger share of control characters is no text."""
+MARKS = ((codecs.BOM_UTF8, "utf-8-sig"), (codecs.BOM_UTF32_LE, "utf-32"), (codecs.BOM_UTF32_BE, "utf-32"),
+         (codecs.BOM_UTF16_LE, "utf-16"), (codecs.BOM_UTF16_BE, "utf-16"))  # fmt: skip
+"""What stands at the start of a file and tells how it is written."""
 
 
 def leaflet_at(place: str) -> str | None:
     """Return the text of a leaflet; None, with one clear line on standard error, where there is none to read."""
-    path = Path(place)
-    try:
-        raw = path.read_bytes()
-    except OSError:
-        print(f"{place}: there is no such file, or it can't be opened. Give a text file's path.", file=sys.stderr)
-        return None
-    why = None
-    if not raw.strip():
+    raw, why = _bytes_at(Path(place))
+    text = None if why else _decoded(raw)
+    if not why and text is None:
+        why = "this is not a text file. Save the leaflet as plain text; `lastlook scan` reads pictures."
+    elif text is not None and not text.strip():
         why = "the file is empty. Type or paste the leaflet into it."
-    elif len(raw) > MOST_BYTES:
-        why = "the file is over 2 MB, longer than any leaflet. Keep the leaflet alone."
-    elif b"\0" in raw:
-        why = "this is not a text file. Save the leaflet as plain text."
     if why:
         print(f"{place}: {why}", file=sys.stderr)
         return None
+    return text
+
+
+def _bytes_at(path: Path) -> tuple[bytes, str]:
+    """Return what the file holds, or why it can't be read; never more than a leaflet can be long."""
     try:
-        return raw.decode("utf-8-sig")
-    except UnicodeDecodeError:
-        return raw.decode("cp1252", errors="replace")
+        with path.open("rb") as file:
+            raw = file.read(MOST_BYTES + 1)
+    except IsADirectoryError:
+        return b"", "this is a folder. Name the text file in it."
+    except PermissionError:
+        return b"", "the file may not be opened. Allow yourself to read it."
+    except (OSError, ValueError):
+        return b"", "there is no such file. Give a text file's path."
+    if len(raw) > MOST_BYTES:
+        return b"", "the file is over 2 MB, longer than any leaflet. Keep the leaflet alone."
+    return raw, ""
+
+
+def _decoded(raw: bytes) -> str | None:
+    """Return the text, however it was saved; None where it is none."""
+    marked = next((name for mark, name in MARKS if raw.startswith(mark)), None)
+    for name in (marked,) if marked else ("utf-8", *_two_bytes(raw), "cp1252"):
+        try:
+            text = raw.decode(name, errors="replace" if name == "cp1252" else "strict")
+        except UnicodeDecodeError:
+            continue
+        if _is_text(text):
+            return text
+    return None
+
+
+def _two_bytes(raw: bytes) -> tuple[str, ...]:
+    """Return the two-byte writing whose empty half stands at odd or even places, if any."""
+    even, odd = raw[0::2].count(0), raw[1::2].count(0)
+    most = 0.6 * (len(raw) // 2)
+    if odd > most > 0 and not even:
+        return ("utf-16-le",)
+    return ("utf-16-be",) if even > most > 0 and not odd else ()
+
+
+def _is_text(text: str) -> bool:
+    """Whether nearly all of it can be printed: no empty bytes, hardly a control character."""
+    strange = sum(1 for sign in text if (sign < " " and sign not in "\t\n\r\f\v\x1a") or sign == "\ufffd")
+    return "\0" not in text and strange <= MOST_CONTROLS * len(text)
 
 
 def chosen_size(reading: LeafletReading, wanted: str | None) -> SizeReading | None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from lastlook import finding
-from lastlook.finding import Span
+from lastlook.finding import Finding, Span
 from lastlook.knit.reading import LeafletReading, SizeReading
 from lastlook.knit.worked import WorkedPiece
 from lastlook.piece import Seam
@@ -24,7 +24,7 @@ def as_json(reading: LeafletReading) -> dict[str, Any]:
             "not_understood": [_spot(reading, span) for span in reading.not_understood],
         },
         "by_size": {name: _size(reading, one) for name, one in reading.by_size.items()},
-        "findings": [finding.as_json(one, reading.source) for one in reading.findings],
+        "findings": [_finding(reading, one) for one in reading.findings],
     }
 
 
@@ -34,6 +34,12 @@ def _gauge(reading: LeafletReading) -> dict[str, float | None]:
         return {"stitches_per_10cm": None, "rows_per_10cm": None}
     rows = None if isinstance(gauge.rows, Missing) else round(gauge.rows.best, 2)
     return {"stitches_per_10cm": round(gauge.stitches.best, 2), "rows_per_10cm": rows}
+
+
+def _finding(reading: LeafletReading, one: Finding) -> dict[str, Any]:
+    """Return a finding; what concerns no single words stands at the head of the leaflet."""
+    told = finding.as_json(one, reading.source)
+    return told if told["line"] else {**told, "line": 1, "column": 1}
 
 
 def _spot(reading: LeafletReading, span: Span) -> dict[str, Any]:
