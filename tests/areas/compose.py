@@ -1,7 +1,7 @@
 """Composing on a page: command lines without `lastlook`, one a line, and what comes of the last.
 
 `FILE` stands for a file in a fresh folder; lines after an empty one are its text. The block's fence may ask for one
-part: `leaflet`, `piece NAME`, `measures`, `findings`.
+part: `leaflet`, `piece NAME`, `measures`, `notes`, `findings`.
 """
 
 from __future__ import annotations
@@ -41,6 +41,8 @@ def _part(text: str, asked: str) -> str:
         return next((part for part in text.split("\n\n") if part.startswith(name)), f"no piece {name}")
     if asked == "measures":
         return "\n".join(line for line in text.splitlines() if " wanted " in line or line.startswith("Shaping"))
+    if asked == "notes":
+        return next((part for part in text.split("\n\n") if part.startswith("Beside the page:")), "no notes")
     return "\n\n".join(_findings(text.split("\n\n"))) if asked == "findings" else text
 
 

@@ -9,7 +9,9 @@ from hypothesis import Phase, given, settings
 from hypothesis import strategies as st
 
 from lastlook import knit, wearer
+from lastlook.finding import Finding
 from lastlook.knit import compose
+from lastlook.knit.compose.bands.holes import holes_for
 from lastlook.piece import Meets
 from lastlook.quantity import Origin, gauge_of
 
@@ -56,7 +58,32 @@ def wishes(draw: st.DrawFn, name: str) -> compose.Asked:
         edging=edging,
         ease=compose.EASE[draw(st.sampled_from(sorted(compose.EASE)))],
         crochet_per_10cm=draw(st.sampled_from([None, None, 18.0])),
+        buttons=draw(
+            st.sampled_from([None, compose.Buttons(15.0), compose.Buttons(22.0, 6), compose.Buttons(12.0, 9)])
+        ),
     )
+
+
+@given(
+    st.integers(20, 300),
+    st.floats(1.0, 4.0),
+    st.integers(2, 8),
+    st.one_of(st.none(), st.builds(compose.Buttons, st.floats(8, 40), st.one_of(st.none(), st.integers(1, 15)))),
+    st.one_of(st.none(), st.floats(0, 900)),
+)
+def test_buttonholes_lie_within_their_band(stitches, per_mm, wide, buttons, bust_mm) -> None:  # type: ignore[no-untyped-def]
+    holes = holes_for(stitches, per_mm / 10, wide, buttons, bust_mm)
+    if isinstance(holes, Finding):
+        assert holes.kind == "constraints-clash"
+        return
+    gaps = holes.gaps
+    assert holes.before + holes.after + sum(gaps) + wide * len(holes.starts) == stitches
+    assert min(holes.before, holes.after) >= 3
+    assert not gaps or min(gaps) >= 2
+    if buttons and buttons.count:
+        assert len(holes.starts) == buttons.count
+    if holes.at_bust is not None and bust_mm is not None:
+        assert abs(holes.starts[holes.at_bust] + wide / 2 - bust_mm * per_mm / 10) <= 1
 
 
 @settings(max_examples=100, deadline=None, derandomize=True, phases=(Phase.generate,))

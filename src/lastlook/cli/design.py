@@ -31,6 +31,7 @@ def add(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--edging", default="rib", help="rib, garter, or a rib like 2x2")
     parser.add_argument("--length", action="append", default=[], metavar="WHERE=LENGTH", help="such as body=36cm")
     parser.add_argument("--crochet", metavar="SC", help="crochet the border: single crochet in 10 cm of a strip")
+    parser.add_argument("--buttons", metavar="BUTTONS", help="the buttons at hand, like “7 x 18mm” or “24 ligne”")
     parser.add_argument("--out", metavar="FILE", help="write the leaflet to a text file")
     parser.add_argument("--json", action="store_true", help="answer as JSON")
 
@@ -101,6 +102,9 @@ def _asked(args: argparse.Namespace, gauge: Gauge) -> compose.Asked | Unread:
     crochet = read_gauge(args.crochet) if args.crochet else None
     if isinstance(crochet, Unread):
         return crochet
+    buttons = compose.buttons_of(args.buttons) if args.buttons else None
+    if isinstance(buttons, Unread):
+        return buttons
     per_10cm = crochet.stitches.best if crochet else None
     return compose.Asked(
         gauge,
@@ -110,6 +114,7 @@ def _asked(args: argparse.Namespace, gauge: Gauge) -> compose.Asked | Unread:
         ease=ease,
         lengths_mm=lengths,
         crochet_per_10cm=per_10cm,
+        buttons=buttons,
     )
 
 

@@ -9,8 +9,12 @@ import re
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
+from lastlook.knit.compose.craft.buttons import Buttons
 from lastlook.knit.compose.ease import EASE, EaseClass
 from lastlook.quantity import Gauge, Unread
+
+BAND_MM = 25.0
+"""Width of a front band: common practice, no source."""
 
 
 @dataclass(frozen=True)
@@ -66,6 +70,13 @@ class Asked:
 
     crochet_per_10cm: float | None = None
     """Single crochet in 10 cm of a strip; a border is crocheted where it is given."""
+    buttons: Buttons | None = None
+    """The buttons at hand."""
+
+    @property
+    def band_mm(self) -> float:
+        """Return how wide a front band is: the usual, or what the buttons at hand want."""
+        return max(BAND_MM, self.buttons.band_mm if self.buttons else 0.0)
 
     @property
     def seam_stitches(self) -> int:

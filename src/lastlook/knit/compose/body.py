@@ -62,6 +62,11 @@ class Body:
         self.findings.append(_assumed(name, best, reach, found))
         return best
 
+    def bust_above_mm(self, hem_to_neck_mm: float) -> float | None:
+        """Return how far above the hem the fullest bust lies on a garment so long; None where it is not known."""
+        down = self.maybe("neck_to_bust_point")
+        return None if down is None or down >= hem_to_neck_mm else hem_to_neck_mm - down
+
     def all_findings(self) -> tuple[Finding, ...]:
         """Return what there is to say, the estimates as one note."""
         note = (_estimates(self.estimated),) if self.estimated else ()

@@ -5,13 +5,15 @@ from __future__ import annotations
 from lastlook import wearer
 from lastlook.finding import Certainty, Finding
 from lastlook.knit.compose.asked import Asked
+from lastlook.knit.compose.bands import bands_for
 from lastlook.knit.compose.body import Body
 from lastlook.knit.compose.composed import Composed, cant_hold, not_composed, off_target
 from lastlook.knit.compose.craft.ladder import RUNG_WORDS, Rung
-from lastlook.knit.compose.notes import general_notes, raglan_notes
+from lastlook.knit.compose.notes import SEWING, band_notes, general_notes
 from lastlook.knit.compose.raglan import (
     RaglanShape,
     raglan_counts,
+    raglan_edges,
     raglan_mates,
     raglan_measures,
     raglan_pieces,
@@ -21,12 +23,14 @@ from lastlook.knit.compose.raglan import (
 from lastlook.knit.compose.raglan.whole import hem_up, neck_down, whole_mates, write_whole
 from lastlook.knit.compose.shoulder import (
     shoulder_counts,
+    shoulder_edges,
     shoulder_mates,
     shoulder_measures,
     shoulder_pieces,
     shoulder_shape,
     write_shouldered,
 )
+from lastlook.knit.compose.shoulder.shape import SHOULDER_RISE_MM
 from lastlook.quantity import Missing, Units, write_length
 
 HALF_CM_MM = 5.0
@@ -52,17 +56,25 @@ def design_raglan(who: wearer.Wearer, asked: Asked) -> Composed:
     counts = raglan_counts(shape, asked)
     if counts is None:
         return not_composed(title, size, [_out_of_reach(), *body.all_findings()])
+    edges = raglan_edges(counts, asked, _bust(body, asked, shape.side + shape.depth + shape.sleeve_top / 2))
+    bands = bands_for(edges, asked)
+    if isinstance(bands, Finding):
+        return not_composed(title, size, [bands])
     measures = raglan_measures(shape, counts, asked)
     if asked.construction == "in pieces":
         pieces, mates = raglan_pieces(counts, asked), raglan_mates(counts, asked)
-        leaflet = write_raglan(title, pieces, counts, asked, size)
+        leaflet = write_raglan(title, pieces, bands.parts, asked, size)
     else:
         sections = WHOLE[asked.construction](counts, asked)
         pieces, mates = tuple(one.piece for one in sections), whole_mates(asked)
-        leaflet = write_whole(title, sections, counts, asked, size)
+        leaflet = write_whole(title, sections, bands.parts, asked, size)
     rungs = tuple(rung_words(rung, asked) for rung in counts.rungs)
     findings = (*body.all_findings(), *_rung_notes(counts.rungs, asked), *off_target(measures, HALF_CM_MM))
-    notes = raglan_notes(counts, asked, pieces)
+    notes = (
+        *band_notes(edges, bands, asked),
+        SEWING[asked.construction],
+        *general_notes(asked, pieces, counts.rib_rows),
+    )
     return Composed(title, size, leaflet, pieces, mates, measures, rungs, findings, notes)
 
 
@@ -83,13 +95,22 @@ def design_shouldered(who: wearer.Wearer, asked: Asked, construction: str) -> Co
     counts = shoulder_counts(shape, asked)
     if counts is None:
         return not_composed(title, size, [_no_cap(), *body.all_findings()])
+    edges = shoulder_edges(counts, asked, _bust(body, asked, shape.side + shape.armhole + SHOULDER_RISE_MM))
+    bands = bands_for(edges, asked)
+    if isinstance(bands, Finding):
+        return not_composed(title, size, [bands])
     pieces = shoulder_pieces(counts, asked)
     measures = shoulder_measures(shape, counts, asked)
-    leaflet = write_shouldered(title, pieces, counts, asked, size)
+    leaflet = write_shouldered(title, pieces, bands.parts, asked, size)
     rungs = tuple(RUNG_WORDS[rung] for rung in counts.rungs)
     findings = (*body.all_findings(), *off_target(measures, HALF_CM_MM))
-    notes = general_notes(asked, pieces, counts.rib_rows)
+    notes = (*band_notes(edges, bands, asked), *general_notes(asked, pieces, counts.rib_rows))
     return Composed(title, size, leaflet, pieces, shoulder_mates(asked), measures, rungs, findings, notes)
+
+
+def _bust(body: Body, asked: Asked, hem_to_neck_mm: float) -> float | None:
+    """Return where a cardigan's fullest bust lies above its hem; a pullover has no buttons to place."""
+    return body.bust_above_mm(hem_to_neck_mm) if asked.opening == "cardigan" else None
 
 
 def _needs_sleeves() -> Finding:

@@ -9,9 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from lastlook.knit.compose.asked import Asked
-from lastlook.knit.compose.raglan.counts import RaglanCounts
-from lastlook.knit.compose.raglan.finishing import front_pick_up, neck_pick_ups
-from lastlook.knit.compose.raglan.leaflet import pick_up_notes
+from lastlook.knit.compose.bands import BandEdges, Bands, backing_notes, pick_up_notes
 from lastlook.knit.worked import Ended, WorkedPiece
 
 TAIL_CM = 20.0
@@ -38,14 +36,11 @@ def _is_picked_up(piece: WorkedPiece, asked: Asked) -> bool:
     return asked.construction == "neck down" and piece.name == "Sleeves"
 
 
-def raglan_notes(counts: RaglanCounts, asked: Asked, pieces: Sequence[WorkedPiece]) -> tuple[str, ...]:
-    """Return the notes for a raglan."""
-    picks = list(neck_pick_ups(counts, asked))
-    if asked.opening == "cardigan":
-        picks += [front_pick_up(counts, asked, hand) for hand in ("left", "right")]
+def band_notes(edges: BandEdges, bands: Bands, asked: Asked) -> tuple[str, ...]:
+    """Return how pick-ups are spread, where the buttons go, and what may back the bands."""
+    picks = () if asked.crochet_per_10cm else edges.all(asked)
     out = [f"Pick up evenly — {note}" for note in dict.fromkeys(pick_up_notes(picks))]
-    out.append(SEWING[asked.construction])
-    return (*out, *general_notes(asked, pieces, counts.rib_rows))
+    return (*out, *(backing_notes(edges, asked, bands.holes) if bands.holes else ()))
 
 
 def general_notes(asked: Asked, pieces: Sequence[WorkedPiece], rib_rows: int) -> tuple[str, ...]:

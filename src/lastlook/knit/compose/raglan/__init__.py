@@ -1,6 +1,7 @@
 """The raglan: its shape from measures, its counts, its pieces row by row, its page."""
 
 from lastlook.knit.compose.raglan.counts import RaglanCounts, raglan_counts
+from lastlook.knit.compose.raglan.finishing import raglan_edges
 from lastlook.knit.compose.raglan.leaflet import write_raglan
 from lastlook.knit.compose.raglan.measures import raglan_measures
 from lastlook.knit.compose.raglan.pieces import raglan_mates, raglan_pieces
@@ -10,6 +11,7 @@ __all__ = [
     "RaglanCounts",
     "RaglanShape",
     "raglan_counts",
+    "raglan_edges",
     "raglan_mates",
     "raglan_measures",
     "raglan_pieces",

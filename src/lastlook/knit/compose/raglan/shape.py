@@ -16,7 +16,6 @@ SLEEVE_TOP_MM = 35.0
 """What a sleeve keeps at the neck, about a tenth of the neck edge: common practice, no source."""
 UNDERARM_SHARE = 0.025
 """Bound off at each underarm, of the whole girth: common practice, no source."""
-BAND_MM = 25.0
 NECK_DROP_MM = 50.0
 """Front neck below the top of the raglan, 4-6 cm: common practice, no source."""
 NECK_LESS_MM = 15.0
@@ -82,7 +81,7 @@ def raglan_shape(body: Body, asked: Asked) -> RaglanShape | None:
         sleeve_top,
         finished * UNDERARM_SHARE,
         depth if asked.neck == "v" else NECK_DROP_MM,
-        BAND_MM if asked.opening == "cardigan" else 0.0,
+        asked.band_mm if asked.opening == "cardigan" else 0.0,
     )
 
 

@@ -1,6 +1,7 @@
 """Garments that hang from the shoulder: set-in sleeves, dropped shoulders, slipovers."""
 
 from lastlook.knit.compose.shoulder.counts import ShoulderCounts, shoulder_counts
+from lastlook.knit.compose.shoulder.edges import shoulder_edges
 from lastlook.knit.compose.shoulder.page import write_shouldered
 from lastlook.knit.compose.shoulder.pieces import shoulder_mates, shoulder_measures, shoulder_pieces
 from lastlook.knit.compose.shoulder.shape import ShoulderShape, shoulder_shape
@@ -9,6 +10,7 @@ __all__ = [
     "ShoulderCounts",
     "ShoulderShape",
     "shoulder_counts",
+    "shoulder_edges",
     "shoulder_mates",
     "shoulder_measures",
     "shoulder_pieces",

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from lastlook.knit.compose.asked import Asked
 from lastlook.knit.compose.body import Body
 from lastlook.knit.compose.ease import CUFF_EASE_MM, sleeve_ease_mm
-from lastlook.knit.compose.raglan.shape import BAND_MM, RIB_MM, SLEEVE_SHARE, hem_girth, side_length
+from lastlook.knit.compose.raglan.shape import RIB_MM, SLEEVE_SHARE, hem_girth, side_length
 
 SET_IN_EASE_MM = 20.0
 """Armhole below the armpit, 1.5-2.5 cm: common practice, no source."""
@@ -73,7 +73,7 @@ def shoulder_shape(body: Body, asked: Asked, construction: str) -> ShoulderShape
         min(wrist + CUFF_EASE_MM, upper - 10.0),
         seam,
         min(RIB_MM["cuff"] if asked.sleeve == "long" else 25.0, max(seam, 60.0) / 2),
-        BAND_MM if asked.opening == "cardigan" else 0.0,
+        asked.band_mm if asked.opening == "cardigan" else 0.0,
         dropped,
     )
 
