@@ -15,7 +15,7 @@ from lastlook.outfit.lay_again import lay_again, needs_laying, with_lay
 from lastlook.outfit.outfit import Ease, Knitting, MadePiece, Manner, Outfit, Sewing, Sitting
 from lastlook.outfit.taken import FILES, outline_of, runs_named, shapes, taken_in
 from lastlook.outfit.verdict import verdict, verdict_json
-from lastlook.outfit.written.change import change
+from lastlook.outfit.written.change import change, path_of
 from lastlook.outfit.written.document import MAIN, Document, document, is_safe, pack, unpack
 from lastlook.outfit.written.read import UNREADABLE, read
 from lastlook.outfit.written.read_log import minutes_of
@@ -66,6 +66,7 @@ __all__ = [
     "outline_of",
     "pace",
     "pack",
+    "path_of",
     "read",
     "runs_named",
     "shapes",

@@ -62,6 +62,7 @@ def _routes() -> list[Route | Mount]:
         Route(f"{at}/needles/{{garment}}/sitting", act.sat, methods=["POST"]),
         Route(f"{at}/toile/{{garment}}/put-on", act.put_on, methods=["POST"]),
         Route(f"{at}/toile/{{garment}}/seen", act.seen, methods=["POST"]),
+        Route(f"{at}/cupboard/flaw", act.mark_flaw, methods=["POST"]),
         Route(f"{at}/add/leaflet", act.add_leaflet, methods=["POST"]),
         Route(f"{at}/add/sewing", act.add_sewing, methods=["POST"]),
         Route(f"{at}/add/stock/{{kind}}", act.add_stock, methods=["POST"]),

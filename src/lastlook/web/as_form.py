@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Iterable
+import tomllib
+from collections.abc import Callable, Iterable
 from typing import Any
 
 from starlette.datastructures import FormData
 
 from lastlook.finding import Edit
+from lastlook.outfit import MAIN, Document, path_of
 
 LONGEST_FACT = 4000
 """Characters of a path or of what was typed; more is no fact."""
@@ -18,16 +20,33 @@ def edits_of(form: FormData) -> list[Edit]:
     """Return the edits that a form asks for; whatever is not one is passed over.
 
     A form carries either `edits` as JSON, or pairs of `fact` and what was typed as `value`, with more edits in
-    `with`. A single fact left blank is taken away; among several, those left blank are passed over.
+    `with`. A single fact left blank is taken away; among several, those left blank are passed over, unless the form
+    shows them `whole`, with what stands there now.
     """
     typed = [str(value).replace("\r\n", "\n").strip()[:LONGEST_FACT] for value in form.getlist("value")]
     facts = [str(fact)[:LONGEST_FACT] for fact in form.getlist("fact")]
     if not facts:
         return _listed(form.get("edits"))
     edits = [Edit(fact, value) for fact, value in zip(facts, typed, strict=False) if fact]
-    if len(edits) > 1:
+    if len(edits) > 1 and not form.get("whole"):
         edits = [edit for edit in edits if edit.value]
     return edits + _listed(form.get("with")) if edits else []
+
+
+def typed_in(document: Document) -> Callable[[str], str]:
+    """Return what tells how a fact stands in the outfit's document, letter by letter; nothing where it does not."""
+    try:
+        main: Any = tomllib.loads(document.text(MAIN) or "")
+    except tomllib.TOMLDecodeError:
+        main = {}
+
+    def typed(fact: str) -> str:
+        spot = main
+        for key in path_of(fact):
+            spot = spot.get(key) if isinstance(spot, dict) else None
+        return "" if spot is None or isinstance(spot, (dict, list)) else str(spot)
+
+    return typed
 
 
 def as_form(edits: Iterable[Edit]) -> str:

@@ -15,7 +15,7 @@ from starlette.responses import HTMLResponse, Response
 
 from lastlook.quantity import Units
 from lastlook.web import places, words
-from lastlook.web.as_form import as_form
+from lastlook.web.as_form import as_form, typed_in
 from lastlook.web.room import Desk, Room
 
 _SHELF = jinja2.Environment(
@@ -63,6 +63,8 @@ def framed(request: Request, template: str, desk: Desk, **facts: Any) -> Respons
         "inches": manner.units is Units.INCHES,
         "said": words.said_by(manner),
         "length": words.lengths(manner),
+        "typed": typed_in(desk.document),
+        "apart": words.apart(manner),
         "exact": words.exact_lengths(manner),
         "chance": words.chance,
         "counted": words.counted,

@@ -6,8 +6,9 @@ import re
 from collections.abc import Callable
 
 from lastlook import outfit, sheet
-from lastlook.quantity import Missing, Unread, read_length, write_length
+from lastlook.quantity import Missing, Units, Unread, read_length, write_length
 
+EIGHTH_MM = 25.4 / 8
 TOILE = re.compile(r"\b([Tt])oile")
 """What a mock-up is called in Britain; in the United States it is a muslin."""
 
@@ -26,6 +27,16 @@ def _muslin(match: re.Match[str]) -> str:
 def lengths(manner: outfit.Manner) -> Callable[[float], str]:
     """Return what writes millimetres as this maker's tape shows them."""
     return lambda mm: write_length(mm, manner.units)
+
+
+def apart(manner: outfit.Manner) -> Callable[[float], str]:
+    """Return what writes how far two edges are apart: to a tenth of a millimetre, beside inches where she has them."""
+
+    def said(mm: float) -> str:
+        fine = f"{mm:.1f} mm"
+        return f"{write_length(mm, Units.INCHES)} ({fine})" if manner.units is Units.INCHES and mm > EIGHTH_MM else fine
+
+    return said
 
 
 def exact_lengths(manner: outfit.Manner) -> Callable[[float], str]:

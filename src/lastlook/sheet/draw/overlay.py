@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 from lastlook.geometry import Path, Point, at
 from lastlook.paper import PaperPiece, SeamEdge, Use
-from lastlook.quantity import write_length
+from lastlook.quantity import Units, write_length
 from lastlook.sheet.draw.spread_out import Extent, Onto, extent, onto
 from lastlook.sheet.manner import Manner
 from lastlook.sheet.mark import INK, PENCIL, SHADE, SOFT, Align, Drawing, Face, Ink, Item, Stroke, Style, Words, line
@@ -19,6 +19,8 @@ SIDE_MM = 40.0
 """Room for the figures on either side."""
 SAME_MM = 0.05
 """A change smaller than this is none on paper."""
+EIGHTHS_MM, TENTH_CM_MM = 6.0, 5.0
+"""Changes below these are told in millimetres: a tape in eighths of an inch is too coarse for them."""
 NAME = Style(10, Face.HEAD)
 SAID = Style(7)
 
@@ -50,9 +52,17 @@ def changes(before: PaperPiece, after: PaperPiece) -> tuple[Change, ...]:
 def change_words(change: Change, manner: Manner) -> str:
     """Return a change in words: 'waist 8 mm shorter: 35.6 cm becomes 34.8 cm'."""
     longer = "longer" if change.by_mm > 0 else "shorter"
-    sizes = (abs(change.by_mm), change.before_mm, change.after_mm)
-    by, old, new = (write_length(mm, manner.units) for mm in sizes)
-    return f"{change.edge} {by} {longer}: {old} becomes {new}"
+    by, old, new = (
+        _fine(abs(change.by_mm), manner),
+        *(write_length(mm, manner.units) for mm in (change.before_mm, change.after_mm)),
+    )
+    return f"{change.edge} {by} {longer}: {old} becomes {new}" if old != new else f"{change.edge} {by} {longer}"
+
+
+def _fine(mm: float, manner: Manner) -> str:
+    """Return a small change as the tape shows it; what is less than its marks tell apart, in millimetres."""
+    least = EIGHTHS_MM if manner.units is Units.INCHES else TENTH_CM_MM
+    return write_length(mm, manner.units) if mm >= least else f"{mm:.1f} mm"
 
 
 def draw_overlay(before: PaperPiece, after: PaperPiece, times: float, manner: Manner) -> Drawing:
@@ -95,7 +105,7 @@ def _middle(side: SeamEdge, way: Onto) -> Point:
 
 def _figure(change: Change, spot: Point, centre: float, manner: Manner) -> list[Item]:
     sign = "+" if change.by_mm > 0 else "–"
-    said = f"{sign} {write_length(abs(change.by_mm), manner.units)}"
+    said = f"{sign} {_fine(abs(change.by_mm), manner)}"
     style = Style(7.5, Face.BOLD, PENCIL)
     right = spot[0] >= centre
     x = spot[0] + (6 if right else -6)

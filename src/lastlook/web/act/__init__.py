@@ -1,6 +1,6 @@
 """What is done on the screens, as against what is shown on them."""
 
-from lastlook.web.act.begin import add_leaflet, add_sewing, add_stock, begin, plain
+from lastlook.web.act.begin import add_leaflet, add_sewing, add_stock, begin, mark_flaw, plain
 from lastlook.web.act.changes import change, redo, undo
 from lastlook.web.act.made import off_the_needles, sat
 from lastlook.web.act.mailing import mail, receive
@@ -16,6 +16,7 @@ __all__ = [
     "change",
     "lay_on",
     "mail",
+    "mark_flaw",
     "off_the_needles",
     "plain",
     "put_on",

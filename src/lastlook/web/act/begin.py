@@ -18,6 +18,7 @@ SEE_OTHER = 303
 LONGEST_NAME = 80
 LONGEST_LEAFLET = 200_000
 """Characters; the longest printed leaflet of four sizes is a tenth of it."""
+FLAW = ("what", "across", "along", "width", "length")
 STOCK = {
     "yarn": ("grams", "balls", "ball", "fibre", "state"),
     "cloth": ("width", "length", "fibre", "washed"),
@@ -65,6 +66,18 @@ async def add_stock(request: Request) -> Response:
     if not edits:
         return RedirectResponse(f"/outfit/{number_of(request)}/add", SEE_OTHER)
     return await run_in_threadpool(_added, request, edits, f"{name.capitalize()} lies in the cupboard.", "/cupboard")
+
+
+async def mark_flaw(request: Request) -> Response:
+    """Mark a flaw on a cloth."""
+    async with request.form() as form:
+        cloth = _typed(form, "cloth")
+        facts = tuple((key, _typed(form, key)) for key in FLAW)
+    known = {one.name for one in room_of(request).desk(number_of(request)).outfit.cloths}
+    if cloth not in known:
+        raise LookupError(f"The cupboard has no cloth called {cloth}.")
+    edits = [Edit(f"stock.cloth.{cloth}.flaws.+", tuple((key, value) for key, value in facts if value))]
+    return await run_in_threadpool(_added, request, edits, f"A flaw was marked on the {cloth}.", "/cupboard")
 
 
 def plain(name: str) -> str:

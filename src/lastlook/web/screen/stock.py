@@ -9,10 +9,12 @@ from starlette.responses import Response
 
 from lastlook.finding import Finding
 from lastlook.outfit import Outfit, Part
-from lastlook.quantity import Missing, Spread, write_length, write_weight
+from lastlook.quantity import Missing, Spread, Units, write_length, write_weight
 from lastlook.stock import Cloth, Notion, Swatch, Yarn
 from lastlook.web.page import framed, number_of, room_of
 from lastlook.web.room import Desk
+
+YARD_M = 0.9144
 
 
 @dataclass(frozen=True)
@@ -29,6 +31,8 @@ class Lies:
     """One thing in the cupboard."""
 
     name: str
+    key: str
+    """The word under which it stands in the document."""
     is_of: str
     """'Yarn', 'Cloth', 'Swatch', 'Notion'."""
     sentences: tuple[str, ...]
@@ -67,6 +71,7 @@ def _thing(desk: Desk, entry: tuple[str, str], sentences: list[str], asks: tuple
     mine += [one for one in (part.findings if part else ()) if one not in mine]
     return Lies(
         title(name),
+        name,
         kind.capitalize(),
         tuple(one for one in sentences if one),
         _uses(desk.outfit, name),
@@ -81,7 +86,7 @@ def _yarn(desk: Desk, one: Yarn) -> Lies:
         "How much there is is not known."
         if isinstance(one.grams, Missing)
         else f"{_grams(one.grams)} at hand"
-        + ("." if isinstance(one.metres, Missing) else f", about {one.metres.best:.0f} m long."),
+        + ("." if isinstance(one.metres, Missing) else f", about {_run(one.metres.best, desk.outfit)} long."),
         f"{one.fibre.capitalize()}." if one.fibre else "",
         f"{one.state.capitalize()}." if one.state else "",
         "The lot stays whole." if one.keep_whole else "",
@@ -128,7 +133,18 @@ def _cloth(desk: Desk, one: Cloth) -> Lies:
         ),
         "What it loses in the wash is not known." if isinstance(one.shrinkage, Missing) else "",
     ]
-    return _thing(desk, ("cloth", one.name), told, (("width", "Wide", "140 cm"), ("length", "Long", "160 cm")))
+    asks = (
+        ("width", "Wide", "140 cm"),
+        ("length", "Long", "160 cm"),
+        ("selvedge", "Each selvedge", "1 cm"),
+        ("washed", "Washed (yes or no)", "yes"),
+        ("shrinkage", "It shrank by", "4 %"),
+        ("nap", "Nap (none or one way)", "one way"),
+        ("repeat_across", "Its pattern repeats across every", "6 cm"),
+        ("repeat_along", "and along every", "8 cm"),
+        ("fibre", "Of", "wool"),
+    )
+    return _thing(desk, ("cloth", one.name), told, asks)
 
 
 def _notion(desk: Desk, one: Notion) -> Lies:
@@ -137,6 +153,11 @@ def _notion(desk: Desk, one: Notion) -> Lies:
     long = f", {write_length(one.length_mm, units)} long" if one.length_mm is not None else ""
     told = [f"{one.kind.capitalize()}: {count}{long}." + (f" {one.colour.capitalize()}." if one.colour else "")]
     return _thing(desk, ("notion", one.name), told, (("count", "How many", "6"),))
+
+
+def _run(metres: float, outfit: Outfit) -> str:
+    """Return how long a yarn is, in yards where the tape shows inches."""
+    return f"{metres / YARD_M:.0f} yards" if outfit.manner.units is Units.INCHES else f"{metres:.0f} m"
 
 
 def _grams(grams: Spread) -> str:
