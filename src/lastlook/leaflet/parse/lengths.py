@@ -210,4 +210,7 @@ def _numbered(row: str) -> str:
     row = row.removeprefix("row ")
     if not row.startswith("<"):
         return ""
-    return "ws" if int(row.strip("<>th")) % 2 == 0 else "rs"
+    told = re.fullmatch(r"<(\d+)>th(?: or <\d+>th)?|<(\d+)>", row)
+    if told is None:
+        return row[-1] if row[-1] in ("k", "p") else ""
+    return "ws" if int(told[1] or told[2]) % 2 == 0 else "rs"

@@ -76,7 +76,7 @@ def nothing(cursor: Cursor, before: list[Step]) -> Step | None:
         (r"(?:by )?k k(?: st)?(?: ,)? and p p(?: (?:st|ones))?|k as k and p as p", "style"),
         (r"(?:and )?(?:k|sl|place|put) (?:<1>th |last |next |rem )?{N} st of (?:rnd|heel|instep) on(?: to)?(?: (?:same|<1>|alt|end|of|first|<\d>th|that))* needle", "needles"),
         (r"after having (?:k|p|work)(?: [^.;,]*)?|follow on|as you having (?:[^.;,]*)", "place"),
-        (r"(?:and )?(?:work|making|make|beg|rep)(?: (?:first|<1>th|next|all|a|each))* (?:cable|twist|cross|crossing)(?: (?:row|over))? (?:on|every|in)(?: (?:every|each|all|[a-z]+|<[^>]*>(?:th)?))*(?: ,(?: (?:on|every|in)(?: (?:every|each|[a-z]+|<[^>]*>(?:th)?))*))*(?= ?[.;]|$)|work (?:first|<1>th) dec row on (?:[a-z<>0-9]+ ){1,3}row", "told"),
+        (r"(?:and )?(?:sametime )?(?:cabling|crossing|twisting|work|making|make|beg|rep)(?: (?:first|<1>th|next|all|a|each))* (?:cable|twist|cross|crossing)(?: (?:row|over))? (?:on|every|in)(?: (?:every|each|all|[a-z]+|<[^>]*>(?:th)?))*(?: ,(?: (?:on|every|in)(?: (?:every|each|[a-z]+|<[^>]*>(?:th)?))*))*(?= ?[.;]|$)|work (?:first|<1>th) dec row on (?:[a-z<>0-9]+ ){1,3}row", "told"),
         (r"(?:disc|discontinue|omit|drop) (?:patt|cable|border)(?: (?:st|patt))?", "told"),
         (r"make hem [^.;]*", "hem"),
         (r"(?:to be |which is |this is )?called [^.;,)]*", "told"),

@@ -221,7 +221,7 @@ def _cadence(cursor: Cursor) -> Cadence | None:
     """Read on which rows."""
     match = cursor.take(
         r"(?:on |of |in |at |beg )*(?P<f>next|this|<\d+>th|same|first|<1>th|foll)(?: (?P<fs>k|p|rs|ws))?(?: row| rnd)?(?: after rib)? ?,? ?(?:and|then)(?: (?:on|of|in))* "
-        r"(?:(?:every|each) (?:foll )?|foll (?=alt))(?P<o>alt|{N}(?:th)?)?(?: foll)? ?(?P<s>k|p|rs|ws)? ?(?P<w>row|rnd|inch|cm)"
+        r"(?:(?:every|each) (?:foll )?|foll (?=alt))(?P<o>alt|{N}(?:th)?)?(?: foll)? ?(?P<s>k|p|rs|ws)? ?(?P<w>row|rnd|inch|cm)(?: thereafter)?"
     )  # fmt: skip
     if match:
         return _with_times(cursor, Cadence(_every(match["o"]) if match["w"] in ("row", "rnd") else None, on=_on(match["s"]),

@@ -31,7 +31,7 @@ NAMED = {
 }  # fmt: skip
 VERB = (
     r"(?:and )?(?:(?:cont|work|keep|keeping|proceed|go on|in foll)(?: (?:on(?! (?:<|these|those|rem|all|center))|to|along))*(?: (?:work|k|p|rib)(?! <))?(?: (?:neckband|band|border|collar|cuff|hem|heel|welt|waist|yoke|armband)(?= (?:in|even|for|on)))?|"
-    r"(?:k|p)(?: k)?(?= (?:even|in|for|until|(?:every|each|all) (?:row|rnd|alt|<[^>]*>(?:th)? (?:row|rnd))|{N} (?:inch|row|rnd|ridge|more|cm)|k\b|plain|straight|round|rnd|around|alt|to (?:meas|length)|as))|"
+    r"(?:k|p)(?: k)?(?= (?:even|in|for|until|(?:every|each|all) (?:row|rnd|alt|<[^>]*>(?:th)? (?:row|rnd))|{N} (?:inch|row|rnd|ridge|more|cm)|k (?:until|for|even|to|in|on|every|each|rnd|around|all|<)|plain|straight|round|rnd|around|alt|to (?:meas|length)|as)\b)|"
     r"k k(?! st)|rib(?= (?:for|until|even|{N} (?:inch|row|rnd|more)|as|in|to))|rep(?= patt)|keep patt)"
 )
 ON = (
@@ -243,6 +243,11 @@ def work_more(cursor: Cursor, before: list[Step]) -> Step | None:
     while spot >= max(0, bound) and isinstance(before[spot], Nothing):
         spot -= 1
     old = before[spot] if spot >= 0 else None
+    if isinstance(old, Shape) and old.cadences and old.cadences[-1].goal == Goal() and cursor.see("until "):
+        far = goal(cursor)
+        if far is not None:
+            before[spot] = replace(old, cadences=(*old.cadences[:-1], replace(old.cadences[-1], goal=far)))
+            return Nothing("told of the step before", span=cursor.span(since))
     if isinstance(old, Shape | OtherSide):
         last = ending(cursor)
         if last is not None and isinstance(old, Shape) and old.ending == WorkOn().ending:
@@ -305,7 +310,7 @@ def plain_rows(cursor: Cursor) -> Step | None:
     if last is not None:
         found = replace(found, ending=last)
     if cursor.see(
-        r"(?:in|of) (?:k|p|rib|moss|garter|stst|\()\b|,? ?beg (?:and end )?(?:use|with|on) |on (?:these|those|<|each|all|sole|heel)"
+        r"(?:in|of) (?:k|p|rib|moss|garter|stst|single|double|twisted|\()\b|,? ?beg (?:and end )?(?:use|with|on) |on (?:these|those|<|each|all|sole|heel)"
     ):
         found = _modified(cursor, found) or found
         found = _modified(cursor, found) or found

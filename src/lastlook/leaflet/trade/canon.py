@@ -6,6 +6,7 @@ for each size: `<34|36|38>`. Noise such as articles is left out of the canonical
 
 from __future__ import annotations
 
+import re
 from bisect import bisect_left, bisect_right
 from dataclasses import dataclass, replace
 from functools import cached_property
@@ -83,7 +84,11 @@ _EDGES = frozenset({",", ";", ".", ":", "--", "and", "-"})
 
 def canon(text: str, start: int, end: int, words: Vocabulary, sizes: int) -> Canon:
     """Return a stretch of the source in canonical words; `sizes` is how many the leaflet has, 0 if unknown."""
-    raw = [_lexeme(token, before, words) for before, token in _pairs(_mended(tokens(text, start, end), words))]
+    raw: list[Lexeme] = []
+    for before, token in _pairs(_mended(tokens(text, start, end), words)):
+        if before is not None and raw and _line_ends(text, before, token):
+            raw.append(Lexeme(".", before.start, before.start))
+        raw.append(_lexeme(token, before, words))
     joined = halves(numbers_in_words(ordinal_slips(ells(_without_noise(raw))), words))
     listed = size_list(united_sizes(labelled_sizes(columns(joined, sizes)), sizes), sizes)
     return Canon(tuple(_phrases(without_colors(_stops(_fused(listed, words))), words)))
@@ -129,6 +134,104 @@ def _mended(stream: list[Token], words: Vocabulary) -> list[Token]:
     return out
 
 
+OPENERS = frozenset(
+    [
+        "continue",
+        "cont",
+        "work",
+        "repeat",
+        "rep",
+        "bind",
+        "cast",
+        "change",
+        "next",
+        "shape",
+        "decrease",
+        "increase",
+        "dec",
+        "inc",
+        "join",
+        "sew",
+        "finish",
+        "now",
+        "place",
+        "slip",
+        "break",
+        "fasten",
+        "row",
+        "rnd",
+        "round",
+        "using",
+        "divide",
+        "leave",
+        "press",
+        "turn",
+        "complete",
+        "cut",
+        "weave",
+        "block",
+    ]
+)
+"""Words that begin a sentence where a line begins with them in a capital."""
+LEADS_ON = frozenset(
+    [
+        "and",
+        "then",
+        "to",
+        "of",
+        "in",
+        "the",
+        "with",
+        "until",
+        "till",
+        "for",
+        "or",
+        "a",
+        "an",
+        "at",
+        "on",
+        "from",
+        "by",
+        "next",
+        "every",
+        "each",
+        "last",
+        "this",
+        "these",
+        "no",
+        "nos",
+        "size",
+        "first",
+        "second",
+        "third",
+        "work",
+        "knit",
+        "purl",
+        "using",
+        "change",
+        "as",
+        "same",
+        "like",
+    ]
+)
+"""Words after which a sentence goes on into the next line."""
+
+
+def _line_ends(text: str, gap: Token, after: Token) -> bool:
+    """Whether a line that was set without a full stop ends a sentence: at a paragraph, or before a verb in a capital."""
+    if gap.sort is not Sort.SPACE or "\n" not in gap.text or gap.start == 0:
+        return False
+    last = text[gap.start - 1]
+    if not (last.isalnum() or last in ')]”"½¼¾'):
+        return False
+    if gap.text.count("\n") > 1:
+        return after.text[:1].isupper() or after.sort in (Sort.NUMBER, Sort.ORDINAL)
+    word = re.search(r"[A-Za-z]+$", text[max(0, gap.start - 20) : gap.start])
+    if word and word.group().lower() in LEADS_ON:
+        return False
+    return after.text[:1].isupper() and after.text[1:].islower() and after.text.lower() in OPENERS
+
+
 def text_between(a: Token, b: Token) -> int:
     """Return how many characters lie between two tokens."""
     return b.start - a.end
@@ -154,6 +257,8 @@ def _lexeme(token: Token, before: Token | None, words: Vocabulary) -> Lexeme:
         name = {"<": "less", ">": "over", "|": "bar", "[": "(", "]": ")", "{": "(", "}": ")", "“": "inchmark", "”": "inchmark", '"': "inchmark",
                 "″": "inchmark", "=": "=", "–": "--", "†": "dagger", "×": "*", "✕": "*", "&": "and", "•": "*",
                 "+": "plus", "/": "/", "#": "no"}.get(token.text, token.text)  # fmt: skip
+    elif low == "s" and before is not None and before.text in ("'", "’"):
+        name = ""
     else:
         name = _word(low, words)
     return Lexeme(name, token.start, token.end, capital, tight, figures)

@@ -14,7 +14,7 @@ MOST_ITEMS = 400
 """A row of more different things than this is no row that anybody printed."""
 BETWEEN = r"(?:,|;|and|\.|--|:|-)"
 REACH = (
-    r"(?:alt )?(?:(?:across|around|all around|all rnd|all along|all way(?: (?:along|across|round|rnd))?|along|rnd|all across|to end|until end|over all st|to last st|on way back)"
+    r"(?:alt )?(?:(?:across|around|all around|all rnd|all along|all way(?: (?:along|across|round|rnd))?|along|rnd|all across|to end|until end|over all st|to last st|on way back|to beg of (?:heel )?needle)"
     r"(?: (?:of )?(?:row|rnd|needle|all st|st|work|each row))*|for entire row|for (?:rest|rem|length) of row|entire row)"
 )
 

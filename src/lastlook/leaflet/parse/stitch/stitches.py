@@ -33,7 +33,7 @@ NOT_STITCHES = (
     r"(?:k|p|work|rib|garter|cont|stst|moss) (?:even )?(?:next )?{N} (?:more |plain |complete |other )?"
     r"(?:row|rnd|ridge|inch|cm|patt|needle|rib(?<=[4-9]> rib)(?= ?[.,;:]|$| on))\b|(?:k|sl) (?:<1>th |last |next )?{N} st of rnd on\b|(?:k|sl) {N} (?:st )?(?:of|from) (?:<\d>th|first|last|next) needle"
 )
-_SL_TAIL = r"(?: (?:as if to (?:k|p)|as for (?:k|p)(?:ing)?|(?:k|p|knit|purl)ways|(?:k|p) ?wise|kwise|pwise|purlwise|knitwise|pw))?"
+_SL_TAIL = r"(?:(?: ,)? (?:as if to (?:k|p)|as for (?:k|p)(?:ing)?|(?:k|p|knit|purl)ways|(?:k|p) ?wise|kwise|pwise|purlwise|knitwise|pw))?"
 
 
 def _n(match: re.Match[str]) -> Figure:
@@ -87,7 +87,7 @@ PASS = (
 
 STITCHES: tuple[tuple[str, Maker], ...] = (
     (r"(?:k|p) (?:into|in) back of (?:all |each )?st (?:in|of|on) (?:<1>th|first|next) row", lambda m: Work("k", None, reach="all")),
-    (r"(?P<v>k|p) (?:next )?(?P<n>{N}) {ST}(?:tog|t)(?P<back> (?:tbl|(?:thru|in|into|from|at|taken at) (?:the )?back(?: of(?: st)?)?| ?b))?", _tog("right")),
+    (r"(?P<v>k|p) (?:next |these |those |last |first )?(?P<n>{N}) {ST}(?:tog|t)(?P<back> (?:tbl|(?:thru|in|into|from|at|taken at) (?:the )?back(?: of(?: st)?)?| ?b))?", _tog("right")),
     (r"(?P<v>work|take)(?: up)? (?P<n>{N}) {ST}tog", _tog("right")),
     (r"(?:p )?(?:narrow) (?P<n>{N}) (?:x|st)", _fixed("k2tog", 2, 1, "right")),
     (r"(?P<v>p|k) (?:next )?{ST}(?P<n>{N}) {ST}(?:into|in) (?:one|<1>)(?: st)?", _tog("right")),
@@ -96,11 +96,11 @@ STITCHES: tuple[tuple[str, Maker], ...] = (
     (r"n(?: <1>)?(?= [,;.*)]|$)", _fixed("k2tog", 2, 1, "right")),
     (r"sl and (?:bind|b)|sl bind", _fixed("skp", 2, 1, "left")),
     (r"sl,? narrow and (?:bind|b)", _fixed("sk2p", 3, 1, "left")),
-    (r"(?:k|work) (?:<1> )?(?:st )?(?:into|in|thru)? ?(?:both )?(?:front and back|back and front)(?: (?:of|loop|in|into)(?: (?:next|same|each|this|every|<\d>th|last|first))?(?: st)?)?", _fixed("kfb", 1, 2)),
     (r"(?:k|work) (?:into |in )?(?:front and back|back and front) (?:of |in |into )?(?:each|every) st", lambda m: Group((Work("kfb", ONE, 1, 2),), None, reach="end")),
+    (r"(?:k|work) (?:<1> )?(?:st )?(?:into|in|thru)? ?(?:both )?(?:front and back|back and front)(?: (?:of|loop|in|into)(?: (?:next|same|each|this|every|<\d>th|last|first))?(?: st)?)?", _fixed("kfb", 1, 2)),
     (r"k (?:<1> )?st in (?:horizontal )?(?:st|bar|thread|yarn|strand) (?:preceding|before|between)(?: next)? st", _fixed("m1", 0, 1)),
     (r"sl(?: <1>)?(?: st)? ?,? k(?: <1>)? ?,? ?and pass(?: sl st over)?(?= [,;.*)]|$)", _fixed("skp", 2, 1, "left")),
-    (r"(?:finish|complete) row|cont across(?: row)?(?= [.,;]|$)", lambda m: Work("k", None, reach="end")),
+    (r"(?:finish|complete) row|cont across(?: row| rem(?: {N})? st| {N} st)?(?= [.,;]| and|$)", lambda m: Work("k", None, reach="end")),
     (r"(?:k|p|work)(?: <2>)?(?: st)? (?:twice|<2> x) (?:into|in) (?:next|same|last|<1>th)(?: st)?", _fixed("kfb", 1, 2)),
     (r"(?:k|work|make) <2> {ST}(?:in|into|out of|from) (?:next|<1>|one|last|<1>th|same)(?: st)?", _fixed("kfb", 1, 2)),
     (r"(?P<v>k|p|make|work) (?P<n>{N}) {ST}(?:in|into|out of) (?:next|<1>|same|<1>th)(?: st)?", lambda m: Work("into1", ONE, 1, round(_n(m).values[0]))),
@@ -121,7 +121,7 @@ STITCHES: tuple[tuple[str, Maker], ...] = (
     (r"skip (?:next |<1> |<1>th )?(?:st )?(?:,? ?(?:and )?)(?:k|p) (?:into )?(?:(?:back|front) of )?(?:next|<2>th)(?: st)?(?: (?:on|of) left(?: hand)? needle)?(?: (?:thru back|in front|in back|tbl))?(?: ?,)?(?: (?:and|but|leave|it|on|needle))* ?(?:k|p) (?:into )?(?:skip|<1>th)(?: st)?(?: ?,? ?(?:and )?(?:sl|take|drop|let)(?: (?:both|off|st|tog|needle|from|left))+)?", lambda m: Work("twist", ONE, 2, 2)),
     (r"(?P<v>k|p)(?: (?:each|every|all|across))*(?: st)?(?: ,)? (?:and )?wrap(?: yarn)?(?: (?:{N} x|around|rnd|over|needle|pin|for|each|st))+", _reach("all")),
     (r"(?P<v>k|p)(?: across| row)?(?: ,)? (?:and )?(?:dropping|drop|letting|let)(?: (?:all|spare|off|<2>th|yo|wrap|st|loops|each|of|drop|extra))+", _reach("all")),
-    (r"(?P<v>k|p) (?:each|every|all) st(?: (?:on|in) (?:way back|row|rnd|needle|this row))?(?= [,.;:]|$)", _reach("all")),
+    (r"(?P<v>k|p) (?:each|every|all) st(?: (?:on|in|to end of) (?:way back|row|rnd|(?:heel |sole |instep )?needle|this row))?(?= [,.;:]|$)", _reach("all")),
     (r"(?P<v>k|p|work) until (?:there are |you having )?(?P<n>{N}) st on (?:right )?needle(?: (?:hand )?(?:after|from|since|beyond) bo)?(?= ?[,;.(]| and| --|$)", _plain("k")),
     (r"(?P<v>k|p|rib|work)(?: row| k)?(?: ,)?(?: and)? (?=widen (?:{N} )?(?:st )?at )", _reach("end")),
     (r"(?P<v>k|p|rib|work)(?: row)?(?: ,)?(?: and)? (?=(?:inc|dec|narrow) (?:{N} )?(?:st )?(?:evenly|at even|at equal|to {N}|across))", _reach("end")),
