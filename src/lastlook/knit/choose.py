@@ -7,10 +7,10 @@ bounded; where the bound is met, it says so.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from lastlook.knit.assemble import Plan
-from lastlook.knit.needle import Chooser, Hands, Point, settle_in, work_piece
+from lastlook.knit.needle import Chooser, Hands, Point, Trouble, settle_in, work_piece
 from lastlook.knit.needle.hands import Task
 from lastlook.knit.needle.state import World
 from lastlook.knit.prove import seams
@@ -36,7 +36,7 @@ class Outcome:
     def score(self) -> float:
         """Return how much does not add up; a seam that does not meet counts like a printed count."""
         told = sum(
-            0.3 if one.blind else 1.0 for hands in self.pieces.values() for one in hands.troubles if not one.follows
+            0.3 if one.doubted else 1.0 for hands in self.pieces.values() for one in hands.troubles if not one.follows
         )
         differ = sum(0.02 for hands in self.pieces.values() for one in hands.counts if one.stated != one.worked)
         follows = differ + sum(0.01 for hands in self.pieces.values() for one in hands.troubles if one.follows)
@@ -133,7 +133,25 @@ def decide(reader: Reader, given: Mapping[str, int]) -> tuple[list[Outcome], lis
     score = total(best)
     if score:
         chosen, best, score = _improve(reader, chosen, given, best, score)
-    return best, _choices(reader, chosen, given, best, score)
+    decided = _choices(reader, chosen, given, best, score)
+    bear_out(best)
+    return best, decided
+
+
+def bear_out(outcomes: list[Outcome]) -> None:
+    """A wide gap in one size is no misreading where the same words come out right in another."""
+    for number, outcome in enumerate(outcomes):
+        others = [one for place, one in enumerate(outcomes) if place != number]
+        for name, hands in outcome.pieces.items():
+            hands.troubles = [
+                replace(one, far=False) if one.far and any(_is_right(other, name, one) for other in others) else one
+                for one in hands.troubles
+            ]
+
+
+def _is_right(outcome: Outcome, name: str, trouble: Trouble) -> bool:
+    hands = outcome.pieces.get(name)
+    return hands is not None and not any(one.span == trouble.span for one in hands.troubles) and not hands.blind
 
 
 def total(outcomes: list[Outcome]) -> float:

@@ -13,7 +13,7 @@ from lastlook.knit.needle import counting, fabric, rows, shaping, sight
 from lastlook.knit.needle.border import border_row
 from lastlook.knit.needle.chooser import Chooser
 from lastlook.knit.needle.live import Live
-from lastlook.knit.needle.parts import copying, divide, edge, ending, fingers, holder, island
+from lastlook.knit.needle.parts import copying, divide, edge, ending, fingers, heir, holder, island
 from lastlook.knit.needle.state import Hands, World
 from lastlook.leaflet import instruction as say
 from lastlook.leaflet.instruction import Step
@@ -44,6 +44,7 @@ def work_piece(task: Task, world: World, chooser: Chooser) -> Hands:
     hands.crochet = task.crochet
     edge.place_edges(hands)
     steps = rows.in_order(task.steps)
+    heir.inherit(hands, steps)
     after = _following(steps)
     clouds = sight.clouded(steps, world.words)
     spot = 0

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from dataclasses import replace
 
 from lastlook.finding import Span
 from lastlook.knit.needle.state import Hands
@@ -24,7 +25,7 @@ SHAPES = re.compile(
     r"repeat\w*|drop\w*|instead|except\w*|omit\w*|less|fewer|more|without|both sides|each side|other side|"
     r"intak\w*|tak\w+ off|let off|leav\w*)\b"
 )
-PROSE = ("prose", "manner")
+PROSE = ("prose", "manner", "aside", "hem")
 """Kinds of words that move no stitch as far as is known."""
 LEAST_BORNE = 3
 """A count smaller than this may agree by chance."""
@@ -50,10 +51,11 @@ def doubt(hands: Hands, span: Span) -> None:
 
 
 def regain(hands: Hands, count: int) -> None:
-    """A count was borne out: what came before it left it as it is."""
+    """A count was borne out: what came before it left it as it is, and what was told before it was no misreading."""
     if count >= LEAST_BORNE:
         hands.dark.clear()
         hands.dim.clear()
+        hands.troubles = [replace(one, far=False) if one.far else one for one in hands.troubles]
 
 
 def clouded(steps: Sequence[Step], text: str) -> list[bool]:

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from lastlook.finding import Span
 from lastlook.knit.needle.chooser import Chooser, Option, Point
 from lastlook.knit.needle.live import Event, Live, Row
-from lastlook.knit.needle.trouble import Trouble
+from lastlook.knit.needle.trouble import Trouble, is_far
 from lastlook.leaflet.instruction import Cadence, Figure, Item, RowOf, Run, Step
 
 NOWHERE = Span(0, 0)
@@ -43,6 +43,10 @@ class World:
     rows_made: int = 0
     holders_checked: set[Span] = field(default_factory=set)
     used_holders: set[str] = field(default_factory=set)
+    waiting: dict[str, int] = field(default_factory=dict)
+    """Stitches that a piece left on a holder for another, by that one's name."""
+    on_needle: tuple[int, bool] | None = None
+    """Stitches that the piece before left on the needle, and whether in rounds."""
 
 
 @dataclass
@@ -125,6 +129,10 @@ class Hands:
     """Stitches of the row that is being shown after the piece has ended."""
     was_round: bool = False
     fingers: Fingers | None = None
+    is_heir: bool = False
+    """Whether it goes on with stitches of a piece that does not add up, so that its troubles follow from there."""
+    left: dict[str, int] = field(default_factory=dict)
+    """Stitches left on holders for other pieces, by their names."""
     threads: list[int] = field(default_factory=list)
     """Stitches put on a thread within a row, in the order in which that was told."""
     flanks: tuple[int, int] | None = None
@@ -167,10 +175,11 @@ class Hands:
 
     def trouble(self, kind: str, span: Span, worked: float, stated: float, words: str = "") -> None:
         """Remember what does not add up; what only follows from an earlier trouble is marked so."""
-        follows = any(not one.follows for one in self.troubles)
+        follows = self.is_heir or any(not one.follows for one in self.troubles)
         row = self.live.number if self.live else None
         blind = self.blind or (self.unread and kind in LONG)
-        self.troubles.append(Trouble(kind, span, self.name, row, worked, stated, words, blind, follows))
+        far = not blind and is_far(kind, worked, stated)
+        self.troubles.append(Trouble(kind, span, self.name, row, worked, stated, words, blind, follows, far))
 
     def choose(self, what: str, span: Span, options: tuple[tuple[str, int], ...], matters: str = "counts") -> int:
         """Ask which of several meanings is taken; the key is the piece and the phrase."""

@@ -22,3 +22,24 @@ class Trouble:
     """Whether words before it in the piece were not understood, so that it may come from them."""
     follows: bool = False
     """Whether it is only what follows from a trouble told before."""
+    far: bool = False
+    """Whether the two numbers lie so far apart that the words were rather misread, unless something bears it out."""
+
+    @property
+    def doubted(self) -> bool:
+        """Whether it may come from the reading and not from the print."""
+        return self.blind or self.far
+
+
+NEAR = {"row-short": (3, 0.03), "row-long": (3, 0.03), "count-short": (4, 0.12), "count-over": (4, 0.12),
+        "goal-unreachable": (3, 0.0)}  # fmt: skip
+"""How far apart the numbers of a slip lie: so many stitches, or such a share of them (our own 1,200 changed figures;
+real slips are one stitch, one repeat or one digit out)."""
+
+
+def is_far(kind: str, worked: float, stated: float) -> bool:
+    """Whether two numbers lie further apart than one slip of the print makes them."""
+    if kind not in NEAR:
+        return False
+    stitches, share = NEAR[kind]
+    return abs(worked - stated) > max(stitches, share * max(worked, stated))

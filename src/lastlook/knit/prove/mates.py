@@ -104,6 +104,8 @@ def _caps(pieces: Mapping[str, Hands], gauge: Gauge | None, text: str) -> tuple[
     front = fronts.get("left")
     if cap.upper == "cap" and cap.upper_mm and front:
         b_side, f_side = stretch(back, "left", gauge), stretch(front[0], front[1], gauge)
+        if 0 in (back.armhole_row, front[0].armhole_row):
+            return ()  # They go on from an underarm that was bound off in another piece.
         if not b_side.upper_mm or not f_side.upper_mm or "armhole" not in (b_side.upper, f_side.upper):
             return ()
         whole = 2 * cap.upper_mm + width

@@ -83,9 +83,11 @@ def _finding(
         reason += f" In size {_and(others)} it adds up."
     if one.blind:
         reason += " Words before it in this piece were not understood, so it may come from them."
+    elif one.far:
+        reason += " The two lie so far apart that these words may have been misread here, or a line of the print is missing."
     attempt = next((attempts[trouble] for _, trouble in group if trouble in attempts), None)
     return Finding(
-        kind=one.kind, certainty=Certainty.DOUBTFUL if one.blind else Certainty.PROVEN, say=told, why=reason,
+        kind=one.kind, certainty=Certainty.DOUBTFUL if one.doubted else Certainty.PROVEN, say=told, why=reason,
         attempt=attempt.say if attempt else _by_hand(one), checked=bool(attempt),
         where=Where(span=one.span, piece=one.piece, row=one.row, edge=None),
         size=size if len(where_sizes) == 1 < len(sizes) else None, cures=attempt.cures if attempt else (),

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from lastlook.finding import Span
+from lastlook.knit.needle.counting import compare
 from lastlook.knit.needle.fabric import fabric_row, rows_to
 from lastlook.knit.needle.live import Event, Live, Row
 from lastlook.knit.needle.parts.mirror import OTHER, mirror_rows
@@ -26,6 +27,12 @@ def copy(hands: Hands, step: Step) -> None:
         return
     hands.done(step)
     hands.copied = source.name.lower()
+    if hands.parts and step.mirrored and not hands.live.rows and source.parts[0].rows:
+        compare(hands, step.span, source.parts[0].rows[0].before, hands.live.n, "twin")
+        hands.mirrored = True
+        _state(hands, source)
+        _mirrored_piece(hands, source, step.span)
+        return
     if hands.parts:
         _go_on(hands, source, step)
         return

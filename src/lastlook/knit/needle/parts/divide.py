@@ -95,3 +95,23 @@ def apart(hands: Hands, step: Step) -> None:
     if hands.held and hands.parts:
         hands.lives = [hands.live, *hands.held]
         hands.held = []
+
+
+def leave_rest(hands: Hands, solved: Solved, span: Span) -> None:
+    """A row is worked up to the stitches that the next words go on with; those before them wait or are bound off."""
+    live, rest = hands.live, solved.left
+    hands.add(solved.used, solved.gives, tuple(solved.events), span, words=hands.words_of(span))
+    live.ended = "joined"
+    start = live.start_edge()
+    kept = live.n - rest
+    if solved.held:
+        hands.kept["center"] = hands.kept.get("center", 0) + sum(solved.held)
+    new = Live(rest, next_right=live.next_right, base=live.number, outer=start, inner=OTHER[start], name=hands.name)
+    hands.parts.append(new)
+    hands.lives, hands.live, hands.held = [new], new, []
+    if kept > 0:
+        waits = Live(
+            kept, next_right=live.next_right, base=live.number, outer=OTHER[start], inner=start, name=hands.name
+        )
+        hands.parts.append(waits)
+        hands.held = [waits]

@@ -63,3 +63,6 @@ def settle_in(hands: Hands, world: World) -> None:
     if "center" in hands.kept:
         world.holders[f"{low} center"] = hands.kept["center"]
     world.pieces[low] = hands
+    world.waiting |= hands.left
+    still = hands.live.ended == "open" and hands.live.n > 0 and not hands.fingers
+    world.on_needle = (hands.live.n, hands.live.rounds) if still else None

@@ -9,6 +9,7 @@ from lastlook.finding import Span
 from lastlook.knit.needle.counting import compare
 from lastlook.knit.needle.live import Live
 from lastlook.knit.needle.parts.divide import split_rest
+from lastlook.knit.needle.parts.heir import take_waiting
 from lastlook.knit.needle.parts.island import middle, set_apart
 from lastlook.knit.needle.state import Count, Hands
 from lastlook.leaflet import instruction as say
@@ -55,6 +56,11 @@ def hold(hands: Hands, step: Step) -> None:
         return
     n = hands.at(step.n) if step.n is not None else None
     if not hands.parts:
+        if n is not None and re.search(
+            r"(?i)\b(?:to|on to|onto) (?:a |the )?\w*\s*needles?\b", hands.words_of(step.span)
+        ):
+            hands.done(step)
+            take_waiting(hands, step, n)
         return
     hands.done(step)
     live = hands.live
@@ -119,8 +125,7 @@ def resume(hands: Hands, step: Step) -> None:
     hands.done(step)
     n = hands.at(step.n) if step.n is not None else None
     if not hands.parts and n is not None:
-        hands.begin(n)
-        hands.picked_up = n
+        take_waiting(hands, step, n)
         return
     live = hands.live
     if n is not None and n == middle(live):

@@ -92,7 +92,7 @@ def _next(run: Run, hands: Hands) -> Run:
     for item in body:
         swapped = replace(item, name=SWAP.get(item.name, item.name)) if isinstance(item, Work) else item
         out.append(swapped)
-    head = [spot for spot in range(first) if isinstance(out[spot], Work) and out[spot].name in ("k", "p")]
+    head = [spot for spot in range(first) if _is_plain(out[spot])]
     if not head:
         return (*out, Turn())
     longest = max(head, key=lambda spot: _figure(out[spot], size))
@@ -103,6 +103,10 @@ def _next(run: Run, hands: Hands) -> Run:
     if isinstance(work, Work):
         out[longest] = replace(work, n=Figure((float(max(0, plain)),)))
     return (*out, Turn())
+
+
+def _is_plain(item: object) -> bool:
+    return isinstance(item, Work) and item.name in ("k", "p")
 
 
 def _figure(item: object, size: int) -> int:

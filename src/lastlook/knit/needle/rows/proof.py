@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 from lastlook.finding import Span
 from lastlook.knit.needle.parts.holder import take
-from lastlook.knit.needle.solve import Solved, solve
+from lastlook.knit.needle.solve import Solved, fixed_uses, solve
 from lastlook.knit.needle.state import Count, Hands
 from lastlook.leaflet import instruction as say
 from lastlook.leaflet.instruction import Group, RowOf, Run, Work
@@ -25,12 +26,23 @@ def judge(hands: Hands, step: RowOf, solved: Solved) -> None:
         if _lifted(solved, -solved.left):
             return
         hands.trouble("row-long", where, solved.used, n)
+        _near(hands, step.run)
     elif solved.spare and solved.repeat and is_soft(step.run):
         return
     elif solved.spare and solved.repeat:
         hands.trouble("repeat-does-not-fit", where, n - solved.left, n, str(solved.repeat))
     elif not solved.turned and not _folded(hands, step, solved):
         hands.trouble("row-short", where, solved.used, n)
+        _near(hands, step.run)
+
+
+def _near(hands: Hands, run: Run) -> None:
+    """A row that is one or two of its own counted repeats out is no misreading."""
+    last = hands.troubles[-1]
+    gap = abs(last.worked - last.stated)
+    sizes = [fixed_uses(item.items, hands.world.size) for item in run if isinstance(item, Group) and item.times]
+    if last.far and any(size and gap in (size, 2 * size) for size in sizes):
+        hands.troubles[-1] = replace(last, far=False)
 
 
 def _folded(hands: Hands, step: RowOf, solved: Solved) -> bool:

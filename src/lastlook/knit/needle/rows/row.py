@@ -7,9 +7,10 @@ from dataclasses import replace
 
 from lastlook.finding import Span
 from lastlook.knit.needle.parts import island
-from lastlook.knit.needle.parts.divide import merge, part, split_rest
+from lastlook.knit.needle.parts.divide import leave_rest, merge, part, split_rest
 from lastlook.knit.needle.parts.edge import check_edge
 from lastlook.knit.needle.parts.ending import finish
+from lastlook.knit.needle.parts.heir import note_held
 from lastlook.knit.needle.parts.holder import take
 from lastlook.knit.needle.rows.ahead import (
     gather,
@@ -143,7 +144,7 @@ def attempt(hands: Hands, step: RowOf, run: Run) -> None:
             attempt(hands, step, run[cut:])
             return
     full = solved.left <= 0 or solved.reached or solved.turned or solved.parted or bool(solved.held)
-    if not full and step.label is None and hands.cast_on != 0:
+    if not full and (step.label is None or _goes_on(hands)) and hands.cast_on != 0:
         hands.pending, hands.pending_step = list(run), step
         if run == step.run:
             hands.pending = list(step.run)
@@ -151,6 +152,18 @@ def attempt(hands: Hands, step: RowOf, run: Run) -> None:
     hands.pending, hands.pending_step = [], None
     hands.done(step)
     commit(hands, step, run, solved)
+
+
+def _goes_on(hands: Hands) -> bool:
+    """Whether the next words go on with this row: they are stitches without a label of their own."""
+    after = hands.following
+    return isinstance(after, RowOf) and after.label is None and bool(after.run) and not after.like
+
+
+def _rest_goes_on(hands: Hands, left: int) -> bool:
+    """'K 22 and put them on a holder, bind off 22, begin the front on the remaining 22 sts'."""
+    after = hands.following
+    return isinstance(after, say.Resume) and after.n is not None and hands.at(after.n) == left
 
 
 def _holds(run: Run) -> bool:
@@ -214,7 +227,9 @@ def close(hands: Hands) -> None:
 def commit(hands: Hands, step: RowOf, run: Run, solved: Solved) -> None:
     """Enter a row that was laid over the stitches."""
     live = hands.live
-    if solved.turned and solved.left > 0:
+    if solved.left > 0 and not solved.turned and _rest_goes_on(hands, solved.left):
+        leave_rest(hands, solved, step.span)
+    elif solved.turned and solved.left > 0:
         short_row(hands, step, solved)
     elif len(solved.parts) > 1:
         judge(hands, step, solved)
@@ -233,6 +248,8 @@ def commit(hands: Hands, step: RowOf, run: Run, solved: Solved) -> None:
         if any(event.act == "bind off" for event in solved.events):
             _note_offs(hands, solved, before, step.span)
     hands.threads += solved.held
+    if solved.held:
+        note_held(hands, run, solved.held)
     for item, count in solved.taken:
         take(hands, item, count)
     if hands.cast_on == 0 and len(hands.live.rows) == 1:
