@@ -9,7 +9,7 @@ import pytest
 from playwright.sync_api import Browser, Page, expect
 
 from lastlook.finding import Edit
-from lastlook.web import laying
+from lastlook.web.behind import laying
 from tests.journeys.barriers import barriers
 from tests.journeys.conftest import Served
 from tests.journeys.harbour import harbour
@@ -165,3 +165,14 @@ def test_what_would_make_it_fit_is_tried_proven_and_taken(
     one = served.room.desk(served.number).derived.sewn[0]
     assert one.judgement is not None
     assert one.judgement.proven
+
+
+def test_a_finger_moves_a_piece_step_by_step(laid: Served, phone: Page) -> None:
+    before = _place(laid, "Waistband")
+    phone.goto(laid.url(TABLE))
+    phone.locator(".cuts li", has_text="Waistband").locator(".take").tap()
+    phone.locator("#nudge-ArrowRight").tap()
+    phone.locator("#nudge-ArrowRight").tap()
+    expect(phone.locator("#undo")).to_have_attribute("title", "Waistband was moved on the cloth.")
+    after = _place(laid, "Waistband")
+    assert float(str(after["x"])) - float(str(before["x"])) == pytest.approx(10.0, abs=0.05)

@@ -54,6 +54,7 @@ def turns_of(problem: lay.Problem, name: str) -> list[float]:
         first = piece.angles_deg[0]
         return [angle - first for angle in piece.angles_deg[1:]]
     if piece.grain_deg is None:
-        return [15.0, 180.0]
+        return [15.0, -15.0, 180.0]
     round_ = [180.0] if piece.may_turn and not problem.cloth.one_way else []
-    return [*([1.0] if piece.tilt_deg else []), *round_]
+    step = min(1.0, piece.tilt_deg)
+    return [*((step, -step) if step else ()), *round_]

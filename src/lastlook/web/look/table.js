@@ -7,6 +7,8 @@ const STEP_MM = 5;
 const FINE_MM = 1;
 const ASK_MS = 90;
 const WATCH_MS = 400;
+/** @type {Record<string, number[]>} */
+const NUDGES = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] };
 
 /** What the hands had in mind before the page was drawn anew: the piece chosen, the pieces held fast. */
 const mind = { chosen: "", fast: new Set() };
@@ -160,6 +162,7 @@ class Table {
     if (button.id === "stop") this.stop();
     const spot = Number(button.closest("li")?.dataset.spot ?? -1);
     if (button.classList.contains("take")) this.choose(spot);
+    if (button.dataset.nudge) this.step(NUDGES[button.dataset.nudge] ?? [0, 0], STEP_MM);
     if (button.classList.contains("turn") && !this.locked.has(spot)) {
       const now = this.shifts[spot];
       this.shift(spot, { ...now, turn: now.turn + Number(button.dataset.turn) });
@@ -195,7 +198,7 @@ class Table {
 
   /** @param {KeyboardEvent} event */
   key(event) {
-    const way = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }[event.key];
+    const way = NUDGES[event.key];
     const spot = this.chosen;
     if (spot < 0 || this.locked.has(spot)) return;
     if (event.key === "Enter" && event.target instanceof HTMLElement && event.target.id === `take-${spot}` && this.isMoved(spot)) {
@@ -204,9 +207,17 @@ class Table {
     }
     if (!way) return;
     event.preventDefault();
-    const step = (event.shiftKey ? FINE_MM : STEP_MM) * this.times;
+    this.step(way, event.shiftKey ? FINE_MM : STEP_MM);
+  }
+
+  /** Move the chosen piece a step, and keep it once the hands rest. @param {number[]} way @param {number} mm */
+  step(way, mm) {
+    const spot = this.chosen;
+    if (spot < 0) this.say("Choose a piece first.");
+    if (spot < 0 || this.locked.has(spot)) return;
     const now = this.shifts[spot];
-    this.shift(spot, { ...now, x: now.x + way[0] * step, y: now.y + way[1] * step });
+    const by = mm * this.times;
+    this.shift(spot, { ...now, x: now.x + way[0] * by, y: now.y + way[1] * by });
     window.clearTimeout(this.rest);
     this.rest = window.setTimeout(() => this.put(spot), 900);
   }
