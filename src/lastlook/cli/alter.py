@@ -1,19 +1,19 @@
 """Alter paper pieces and see what became of girths and seams; the pieces given stay as they are.
 
-Each --do is one alteration, in their order: --do "widen piece=Front by=8mm at=waist".
+Each --do is one alteration, in their order: --do "widen piece=Front by=8mm at=waist". Pieces are drawings of ours, any
+SVG, a DXF, a table of points, or an outfit; --piece says what a foreign outline is, as for `lastlook true`.
 """
 
 from __future__ import annotations
 
 import argparse
-import json
-from collections.abc import Sequence
 from pathlib import Path
 
-from lastlook import finding, paper
-from lastlook.cli.draft import write_pieces
+from lastlook import outfit, paper
+from lastlook.cli.draft import say, written
 from lastlook.cli.told import complain, derived_at
 from lastlook.finding import Certainty, Finding
+from lastlook.quantity import Units
 
 MOST_BYTES = 20_000_000
 
@@ -30,50 +30,71 @@ def add(parser: argparse.ArgumentParser) -> None:
 
 def run(args: argparse.Namespace) -> int:
     """Alter, write, say."""
-    drafted = set_at(args.place, args.garment)
+    drafted = set_at(args)
     if drafted is None:
         return 2
     read = [paper.read_words(words) for words in args.do]
-    unread = [one for one in read if isinstance(one, Finding)]
-    for one in unread:
-        complain(one)
-    if unread:
-        return 2
+    unread = tuple(one for one in read if isinstance(one, Finding))
+    if unread or not drafted.pieces:
+        return say(paper.Drafted("taken in", (), findings=unread or drafted.findings), {}, args.json)
     steps = [one for one in read if not isinstance(one, Finding)]
     after = paper.trued(paper.alter(drafted, steps))
-    files = write_pieces(after, args.out) if args.out else {}
-    if args.json:
-        answer = paper.as_json(after, files) | {"alterations": [paper.write_alteration(step) for step in steps]}
-        print(json.dumps(answer, ensure_ascii=False, indent=2))
-    else:
-        print("\n".join([*(step.say() for step in steps), "", *paper.in_words(after, files)]))
-        for one in after.findings:
-            print("\n" + finding.say(one))
-    return 1 if stands_open(after) else 0
+    files = written(after, args.out)
+    return 2 if files is None else say(after, files, args.json, steps)
 
 
 def add_place(parser: argparse.ArgumentParser) -> None:
-    """Say where pieces come from: their drawings, or an outfit."""
-    parser.add_argument("place", nargs="+", metavar="PIECES", help="SVG files of pieces, or one outfit's folder or zip")
+    """Say where pieces come from, and what is known of them."""
+    parser.add_argument(
+        "place", nargs="+", metavar="PIECES", help="SVG, DXF or points of pieces, or one outfit's folder or zip"
+    )
     parser.add_argument("--garment", metavar="NAME", help="which of the outfit's sewn garments, if there are several")
+    parser.add_argument(
+        "--piece", action="append", default=[], metavar="WORDS", help="what a foreign outline is; may be repeated"
+    )
+    parser.add_argument(
+        "--measure", action="append", default=[], metavar="NAME=LENGTH", help="of the body: waist=71cm, hip-depth=20cm"
+    )
+    parser.add_argument("--cloth", default="", metavar="FIBRE", help="fibre of the cloth: wool, cotton, ...")
+    parser.add_argument(
+        "--envelope", metavar="WORDS", help="what a second-hand envelope says: pieces=Front,Back length=62cm"
+    )
+    parser.add_argument("--units", choices=[one.value for one in Units], help="unit of lengths that name none")
 
 
-def stands_open(drafted: paper.Drafted) -> bool:
-    """Whether something was found that is wrong or not known."""
-    return any(one.certainty in (Certainty.PROVEN, Certainty.UNKNOWN) for one in drafted.findings)
+def set_at(args: argparse.Namespace) -> paper.Drafted | None:
+    """Return the pieces at these places as one garment; None, once it was said why, where an outfit has none."""
+    places: list[str] = args.place
+    if len(places) == 1 and not _is_drawing(places[0]):
+        return _of_outfit(places[0], args.garment)
+    units = Units(args.units) if args.units else None
+    given = paper.read_given(dict(one.partition("=")[::2] for one in args.measure), units, args.cloth)
+    said = [outfit.read_piece_words(words, units or Units.CM) for words in args.piece]
+    envelope = outfit.read_envelope_words(args.envelope, units or Units.CM) if args.envelope else None
+    files = [_read(Path(place)) for place in places]
+    refused = [one for one in (*given.findings, *said, envelope, *files) if isinstance(one, Finding)]
+    if refused:
+        return paper.Drafted("taken in", (), findings=tuple(refused))
+    told = outfit.Told(
+        tuple(one for one in said if not isinstance(one, Finding)),
+        given.measures,
+        given.easing,
+        units or Units.CM,
+        None if isinstance(envelope, Finding) else envelope,
+    )
+    return outfit.garment_of([one for one in files if not isinstance(one, Finding)], told)
 
 
-def set_at(places: Sequence[str], garment: str | None) -> paper.Drafted | None:
-    """Return the pieces at these places as one garment; None, once it was said why, where there are none."""
-    if len(places) == 1 and not places[0].lower().endswith(".svg"):
-        return _of_outfit(places[0], garment)
-    pieces: list[paper.PaperPiece] = []
-    for place in places:
-        taken = _taken(Path(place))
-        if taken is None:
-            return None
-        pieces += taken
-    return paper.set_of(pieces)
+def _is_drawing(place: str) -> bool:
+    return any(place.lower().endswith(ending) for ending in outfit.FILES)
+
+
+def _read(path: Path) -> tuple[str, bytes] | Finding:
+    try:
+        raw = path.read_bytes() if path.stat().st_size <= MOST_BYTES else None
+    except OSError:
+        return _nothing(f"{path} is not there, or can't be opened.")
+    return _nothing(f"{path} is larger than any pattern piece.") if raw is None else (str(path), raw)
 
 
 def _of_outfit(place: str, garment: str | None) -> paper.Drafted | None:
@@ -88,31 +109,11 @@ def _of_outfit(place: str, garment: str | None) -> paper.Drafted | None:
     return sewn[0].drafted
 
 
-def _taken(path: Path) -> list[paper.PaperPiece] | None:
-    try:
-        raw = path.read_bytes() if path.stat().st_size <= MOST_BYTES else None
-    except OSError:
-        complain(_nothing(f"{path} is not there, or can't be opened."))
-        return None
-    if raw is None:
-        complain(_nothing(f"{path} is larger than any pattern piece."))
-        return None
-    taken = paper.read_svg(raw.decode("utf-8", errors="replace"))
-    if taken.pieces:
-        return list(taken.pieces)
-    for one in taken.findings:
-        complain(one)
-    if any(one.kind == "pieces-unread" for one in taken.findings):
-        return None
-    made = [paper.piece_of(one, paper.Naming(one.name or path.stem)) for one in taken.closed[:1] or taken.outlines[:1]]
-    for shape in made:
-        if isinstance(shape, Finding):
-            complain(shape)
-    pieces = [shape for shape in made if not isinstance(shape, Finding)]
-    return pieces or None
-
-
 def _nothing(say: str) -> Finding:
     return Finding(
-        "pieces-unread", Certainty.PROVEN, say, "There is nothing to alter.", "Give SVG files of pieces, or an outfit."
+        "pieces-unread",
+        Certainty.PROVEN,
+        say,
+        "There is nothing to alter.",
+        "Give SVG, DXF or points of pieces, or an outfit.",
     )

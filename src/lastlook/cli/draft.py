@@ -10,6 +10,7 @@ import argparse
 import json
 import re
 import sys
+from collections.abc import Sequence
 from dataclasses import replace
 from pathlib import Path
 
@@ -39,16 +40,12 @@ def run(args: argparse.Namespace) -> int:
     parts = [part.strip() for part in args.parts.split(",") if part.strip()]
     unread = (*given.findings, *(paper.unknown_word(part) for part in parts if part not in paper.PARTS))
     if unread:
-        return _say(paper.Drafted(args.kind, (), findings=unread), {}, args.json)
+        return say(paper.Drafted(args.kind, (), findings=unread), {}, args.json)
     options = {**given.options, **dict.fromkeys(parts, 1.0)}
     drafted = paper.trued(paper.draft(args.kind, given.measures, options, given.easing))
     drafted = replace(drafted, findings=(*drafted.findings, *_swapped(said, args.units)))
-    try:
-        files = write_pieces(drafted, args.out) if args.out and drafted.pieces else {}
-    except OSError:
-        print(f"Nothing can be written into {args.out}. Name a folder of your own with --out.", file=sys.stderr)
-        return 2
-    return _say(drafted, files, args.json)
+    files = written(drafted, args.out)
+    return 2 if files is None else say(drafted, files, args.json)
 
 
 def _swapped(said: dict[str, str], units: str | None) -> list[finding.Finding]:
@@ -58,22 +55,32 @@ def _swapped(said: dict[str, str], units: str | None) -> list[finding.Finding]:
     return [one for one in findings if one.kind == "waist-over-hip"]
 
 
-def write_pieces(drafted: paper.Drafted, folder: Path) -> dict[str, str]:
-    """Write one SVG a piece, and return the file of each."""
-    folder.mkdir(parents=True, exist_ok=True)
+def written(drafted: paper.Drafted, folder: Path | None) -> dict[str, str] | None:
+    """Write one SVG a piece and return the file of each; None, once it was said, where nothing can be written."""
+    if folder is None or not drafted.pieces:
+        return {}
     files = {}
-    for piece in drafted.pieces:
-        path = folder / (re.sub(r"[^a-z0-9]+", "-", piece.name.lower()).strip("-") + ".svg")
-        path.write_text(paper.write_svg(piece), encoding="utf-8")
-        files[piece.name] = str(path)
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+        for piece in drafted.pieces:
+            path = folder / (re.sub(r"[^a-z0-9]+", "-", piece.name.lower()).strip("-") + ".svg")
+            path.write_text(paper.write_svg(piece), encoding="utf-8")
+            files[piece.name] = str(path)
+    except OSError:
+        print(f"Nothing can be written into {folder}. Name a folder of your own with --out.", file=sys.stderr)
+        return None
     return files
 
 
-def _say(drafted: paper.Drafted, files: dict[str, str], as_json: bool) -> int:
+def say(
+    drafted: paper.Drafted, files: dict[str, str], as_json: bool, steps: Sequence[paper.Alteration] | None = None
+) -> int:
+    """Say what a set of pieces comes to, with the alterations that were made; return the exit status."""
     if as_json:
-        print(json.dumps(paper.as_json(drafted, files), ensure_ascii=False, indent=2))
+        made = {} if steps is None else {"alterations": [paper.write_alteration(step) for step in steps]}
+        print(json.dumps(paper.as_json(drafted, files) | made, ensure_ascii=False, indent=2))
     else:
-        print("\n".join(paper.in_words(drafted, files)))
+        print("\n".join([*(step.say() for step in steps or ()), "", *paper.in_words(drafted, files)]).lstrip("\n"))
         for one in drafted.findings:
             print("\n" + finding.say(one))
     if not drafted.pieces:

@@ -1,14 +1,17 @@
-"""Walk every seam of paper pieces before they are cut, and say what closes those that do not meet."""
+"""Walk every seam of paper pieces before they are cut, and say what closes those that do not meet.
+
+Pieces are drawings of ours, any SVG, a DXF, a table of points, or an outfit. What a foreign outline is, is said with
+--piece "front.svg name=Front edges=1:waist,2:centre,3:hem,4:side fold=centre line=cut allowance=1.5cm".
+"""
 
 from __future__ import annotations
 
 import argparse
-import json
 from pathlib import Path
 
-from lastlook import finding, paper
-from lastlook.cli.alter import add_place, set_at, stands_open
-from lastlook.cli.draft import write_pieces
+from lastlook import paper
+from lastlook.cli.alter import add_place, set_at
+from lastlook.cli.draft import say, written
 
 
 def add(parser: argparse.ArgumentParser) -> None:
@@ -21,19 +24,12 @@ def add(parser: argparse.ArgumentParser) -> None:
 
 def run(args: argparse.Namespace) -> int:
     """Walk, close if asked, say."""
-    drafted = set_at(args.place, args.garment)
+    drafted = set_at(args)
     if drafted is None:
         return 2
     steps: tuple[paper.Alteration, ...] = ()
     if args.close:
         steps, drafted = paper.closed(drafted)
-    trued = paper.trued(drafted)
-    files = write_pieces(trued, args.out) if args.out else {}
-    if args.json:
-        answer = paper.as_json(trued, files) | {"alterations": [paper.write_alteration(step) for step in steps]}
-        print(json.dumps(answer, ensure_ascii=False, indent=2))
-    else:
-        print("\n".join([*(step.say() for step in steps), *paper.in_words(trued, files)]))
-        for one in trued.findings:
-            print("\n" + finding.say(one))
-    return 1 if stands_open(trued) else 0
+    trued = paper.trued(drafted) if drafted.pieces else drafted
+    files = written(trued, args.out)
+    return 2 if files is None else say(trued, files, args.json, steps)

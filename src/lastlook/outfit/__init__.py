@@ -13,7 +13,17 @@ from lastlook.outfit.hands.pace import Left, Pace, left, pace
 from lastlook.outfit.hands.ways import Comes, Way, ways_of
 from lastlook.outfit.lay_again import lay_again, needs_laying, with_lay
 from lastlook.outfit.outfit import Ease, Knitting, MadePiece, Manner, Outfit, Sewing, Sitting
-from lastlook.outfit.taken import FILES, outline_of, runs_named, shapes, taken_in
+from lastlook.outfit.taken import (
+    FILES,
+    Told,
+    garment_of,
+    outline_of,
+    read_envelope_words,
+    read_piece_words,
+    runs_named,
+    shapes,
+    taken_in,
+)
 from lastlook.outfit.verdict import verdict, verdict_json
 from lastlook.outfit.written.change import change, path_of
 from lastlook.outfit.written.document import MAIN, Document, document, is_safe, pack, unpack
@@ -48,6 +58,7 @@ __all__ = [
     "Sitting",
     "Step",
     "TakenPiece",
+    "Told",
     "Verdict",
     "Way",
     "WouldFit",
@@ -58,6 +69,7 @@ __all__ = [
     "document",
     "draft",
     "fit_table",
+    "garment_of",
     "is_safe",
     "lay_again",
     "left",
@@ -68,6 +80,8 @@ __all__ = [
     "pack",
     "path_of",
     "read",
+    "read_envelope_words",
+    "read_piece_words",
     "runs_named",
     "shapes",
     "taken_in",

@@ -2,7 +2,7 @@
 
 from lastlook.paper.alter import ALTERATIONS, Alteration, alter, read_alteration, read_words, write_alteration
 from lastlook.paper.as_json import as_json, piece_json, seam_json
-from lastlook.paper.body import body_at
+from lastlook.paper.body import body_at, knee_depth_mm
 from lastlook.paper.draft import ASSUMED_HIP_DEPTH_MM, KINDS, PARTS, WORDS, Given, draft, read_given, unknown_word
 from lastlook.paper.drafted import Drafted
 from lastlook.paper.easing import UNKNOWN, Easing, easing_of
@@ -49,6 +49,7 @@ __all__ = [
     "girth_near",
     "hem_depth_mm",
     "in_words",
+    "knee_depth_mm",
     "levelled",
     "piece_json",
     "piece_of",

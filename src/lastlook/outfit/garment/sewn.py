@@ -15,7 +15,7 @@ from lastlook.finding import Certainty, Finding, Where
 from lastlook.outfit.garment.printed_length import assumed_length_mm
 from lastlook.outfit.garment.problem import problem
 from lastlook.outfit.outfit import Outfit, Sewing
-from lastlook.outfit.taken import taken_in
+from lastlook.outfit.taken import taken_in, with_envelope
 from lastlook.quantity import Missing, Origin
 from lastlook.stock import Cloth
 from lastlook.wearer import Measure, measure
@@ -120,7 +120,8 @@ def draft(outfit: Outfit, plan: Sewing) -> paper.Drafted:
     measures |= _knee(outfit, measures)
     if plan.taken:
         easing = _easing(plan, outfit.cloth(plan.cloth))
-        return paper.alter(taken_in(outfit.document, plan.taken, measures, easing), plan.alterations)
+        taken = with_envelope(taken_in(outfit.document, plan.taken, measures, easing), plan.envelope)
+        return paper.alter(taken, plan.alterations)
     options = dict(plan.options)
     length = measures.get("waist_to_hem") or assumed_length_mm(outfit, plan)
     if length is not None:

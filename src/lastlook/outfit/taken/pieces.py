@@ -8,7 +8,6 @@ from functools import lru_cache
 
 from lastlook import paper
 from lastlook.finding import Certainty, Finding, Where
-from lastlook.outfit.taken.place import with_dart, with_notch
 from lastlook.outfit.written.document import Document
 from lastlook.outfit.written.read_taken import TakenPiece
 from lastlook.paper import take
@@ -75,13 +74,21 @@ def _piece(
         dict(said.allowances),
         said.quantity,
         said.pair,
-        hip_depth_mm=hip,
+        depths_mm=_depths(hip, measures),
     )
     made = paper.piece_of(outline, naming)
     if isinstance(made, Finding):
         findings.append(made)
         return None
     return _marked(replace(made, role=role), said, findings)
+
+
+def _depths(hip_mm: float | None, measures: Mapping[str, float]) -> dict[str, float]:
+    """Return where the levels of the body lie on a piece of the skirt; none where the hip's depth is not known."""
+    if hip_mm is None:
+        return {}
+    high = measures.get("waist_to_top_hip", hip_mm / 2)
+    return {"high hip": high, "hip": hip_mm, "knee": paper.knee_depth_mm(measures)}
 
 
 def _role(name: str) -> str:
@@ -91,33 +98,21 @@ def _role(name: str) -> str:
 
 def _marked(piece: paper.PaperPiece, said: TakenPiece, findings: list[Finding]) -> paper.PaperPiece:
     """Return the piece with its grain, darts and notches; what finds no room is said."""
-    piece = replace(piece, grain=_grain(piece, said.grain))
+    piece = take.with_grain(piece, said.grain)
     if said.lengthen_mm is not None:
         top = max(spot[1] for side in piece.sides for spot in (side.start, side.end))
         piece = replace(piece, levels=(*piece.levels, paper.Level("lengthen", top - said.lengthen_mm)))
     for dart in said.darts:
-        cut = with_dart(piece, dart)
+        cut = take.with_dart(piece, dart.edge, (dart.from_mm, dart.wide_mm, dart.deep_mm))
         if cut is None:
             findings.append(_no_room(said.name, "dart", dart.edge, dart.from_mm))
         piece = cut or piece
     for number, notch in enumerate(said.notches, 1):
-        marked = with_notch(piece, notch, number)
+        marked = take.with_notch(piece, f"{notch.edge} {number}", notch.edge, notch.at_mm)
         if marked is None:
             findings.append(_no_room(said.name, "notch", notch.edge, notch.at_mm))
         piece = marked or piece
     return piece
-
-
-def _grain(piece: paper.PaperPiece, said: str) -> tuple[tuple[float, float], tuple[float, float]]:
-    side = piece.side(said)
-    (x, high), (_, low) = piece.grain
-    middle, half = (high + low) / 2, (high - low) / 2
-    if side is not None:
-        u, v = side.start, side.end
-        long = max(1e-9, ((v[0] - u[0]) ** 2 + (v[1] - u[1]) ** 2) ** 0.5)
-        along = ((v[0] - u[0]) / long * half, (v[1] - u[1]) / long * half)
-        return ((x - along[0], middle - along[1]), (x + along[0], middle + along[1]))
-    return ((x - half, middle), (x + half, middle)) if said == "level" else piece.grain
 
 
 def _no_room(name: str, what: str, edge: str, at_mm: float) -> Finding:

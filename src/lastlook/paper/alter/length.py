@@ -50,9 +50,11 @@ class Lengthen:
 
 
 def line_of(piece: PaperPiece) -> float:
-    """Return where a piece is lengthened if nothing else is said: 6 in below the hip, or halfway to the hem."""
+    """Return where a piece is lengthened if nothing is said: at its printed line, 6 in below the hip, or halfway."""
     low, high = _reach(piece)
-    hip = piece.level("hip")
+    printed, hip = piece.level("lengthen"), piece.level("hip")
+    if printed is not None:
+        return printed
     if hip is None:
         return (low + high) / 2
     return max(hip - BELOW_HIP_MM, (hip + low) / 2)

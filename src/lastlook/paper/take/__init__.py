@@ -1,6 +1,7 @@
 """Paper pieces to and from files: SVG, DXF, tables of points, traced outlines."""
 
 from lastlook.paper.take.corners import guess, runs_of
+from lastlook.paper.take.marks import with_dart, with_grain, with_notch
 from lastlook.paper.take.naming import Drawn, Naming, piece_of
 from lastlook.paper.take.outline import Outline, Taken
 from lastlook.paper.take.read_dxf import read_dxf
@@ -22,5 +23,8 @@ __all__ = [
     "read_table",
     "runs_of",
     "traced",
+    "with_dart",
+    "with_grain",
+    "with_notch",
     "write_svg",
 ]

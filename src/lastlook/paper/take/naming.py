@@ -39,7 +39,8 @@ class Naming:
     quantity: int = 1
     mirrored_pair: bool = False
     grain: tuple[Point, Point] | None = None
-    hip_depth_mm: float | None = None
+    depths_mm: Mapping[str, float] = field(default_factory=dict)
+    """How far below the waist each level of the body lies: 'high hip', 'hip', 'knee'."""
 
 
 def piece_of(outline: Outline, naming: Naming) -> PaperPiece | Finding:
@@ -55,8 +56,9 @@ def piece_of(outline: Outline, naming: Naming) -> PaperPiece | Finding:
     sides = _numbered(_gathered(runs, names, naming))
     if naming.drawn is Drawn.CUT:
         sides = _taken_off(sides)
-    top = max(spot[1] for side in sides for spot in (side.start, side.end))
-    levels = () if naming.hip_depth_mm is None else (Level("hip", top - naming.hip_depth_mm),)
+    heights = [spot[1] for side in sides for spot in (side.start, side.end)]
+    top, low = max(heights), min(heights)
+    levels = tuple(Level(name, top - mm) for name, mm in naming.depths_mm.items() if top - mm > low)
     return PaperPiece(
         naming.name, tuple(sides), naming.quantity, naming.mirrored_pair, (), levels, naming.grain or _upright(sides)
     )

@@ -1,6 +1,6 @@
 """XML read without trusting it: no document type, no entities, no depth or size beyond what a drawing has.
 
-Nothing is fetched, and no script is looked at.
+Nothing is fetched, and what brings a script with it is refused.
 """
 
 from __future__ import annotations
@@ -23,6 +23,10 @@ class _TooMuch(Exception):
     """The drawing is deeper or larger than any pattern."""
 
 
+class _Runs(Exception):
+    """The drawing brings something with it that a browser would run."""
+
+
 class _Counted(TreeBuilder):
     """A tree builder that stops when the tree becomes too deep or too large."""
 
@@ -31,7 +35,9 @@ class _Counted(TreeBuilder):
         self.depth = self.count = 0
 
     def start(self, tag: Any, attrs: Any, /) -> Element:
-        """Begin an element, if there may be one more."""
+        """Begin an element, if there may be one more and it is none that runs."""
+        if str(tag).rsplit("}", 1)[-1].lower() == "script" or any(str(key).lower().startswith("on") for key in attrs):
+            raise _Runs
         self.depth += 1
         self.count += 1
         if self.depth > DEEPEST or self.count > MOST_ELEMENTS:
@@ -54,6 +60,12 @@ def tree(text: str) -> Element | Finding:
         root = parser.close()
     except _TooMuch:
         return _too_much()
+    except _Runs:
+        return unread(
+            "The drawing was not taken in: it brings a script with it.",
+            "A pattern runs nothing; what does may do anything to whoever opens it.",
+            "Save it again as plain SVG, without scripts.",
+        )
     except DefusedXmlException:
         return unread(
             "The drawing was not taken in: it brings a document type or entities with it.",
