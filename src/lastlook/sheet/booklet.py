@@ -36,6 +36,8 @@ from lastlook.sheet.manner import Hand, Manner
 from lastlook.sheet.mark import Align, Drawing, Face, Group, Style, Words, shift
 
 SCALES = (1 / 4, 1 / 5, 1 / 6, 1 / 8, 1 / 10, 1 / 12, 1 / 15, 1 / 20)
+OVERVIEW_SHARES = (0.6, 0.5, 0.4, 0.32)
+"""How much smaller than beside its rows a piece is drawn where all are shown together."""
 LARGEST_MM = (92.0, 100.0)
 """A piece's drawing is at most so wide and so high."""
 SIDES = "Left and right are those of each piece as it lies with its right side up."
@@ -131,10 +133,14 @@ def _front(knitting: Knitting, room: float, manner: Manner) -> list[Block]:
 
 
 def _all_pieces(drawn: list[Knitted], room: float, manner: Manner) -> list[Block]:
-    """Return the pieces side by side at one scale."""
-    times = scale_for(drawn) * 0.6
-    pictures = [(one.piece.name, draw_knitted(one, times, manner)) for one in drawn if is_worth_drawing(one, times)]
-    return [heading("The pieces", room, SECTION), *_shelves(pictures, room)] if pictures else []
+    """Return the pieces side by side at one scale, in one row where that does not make them too small."""
+    for share in OVERVIEW_SHARES:
+        times = scale_for(drawn) * share
+        pictures = [(one.piece.name, draw_knitted(one, times, manner)) for one in drawn if is_worth_drawing(one, times)]
+        shelves = _shelves(pictures, room) if pictures else []
+        if len(shelves) <= 1:
+            break
+    return [heading("The pieces", room, SECTION), *shelves] if shelves else []
 
 
 def _pinned(drawn: list[Knitted], room: float, manner: Manner) -> list[Block]:

@@ -14,6 +14,8 @@ from lastlook.sheet.layout.page import Page
 from lastlook.sheet.mark import INK, PENCIL, Face, Group, Ink, Item, Style, Words, line, shift
 from lastlook.sheet.type import MM_PER_PT, wrap
 
+HARDLY_BEGUN = 0.08
+"""A page that is filled no further than this is not left for a new one."""
 LEADING = 1.42
 """Line height over type size."""
 BODY = Style(9.0)
@@ -108,7 +110,7 @@ def _filled(blocks: list[Block], room: float) -> list[tuple[tuple[Item, ...], st
     items: list[Item] = []
     y, label = 0.0, ""
     for spot, block in enumerate(blocks):
-        if items and (block.new_page or y + _reach(blocks, spot) > room):
+        if items and ((block.new_page and y > HARDLY_BEGUN * room) or y + _reach(blocks, spot) > room):
             out.append((tuple(items), label))
             items, y, label = [], 0.0, ""
         label = label or block.label
