@@ -12,7 +12,8 @@ from lastlook.leaflet.parse.holding import holding
 from lastlook.leaflet.parse.offs import offs
 from lastlook.leaflet.parse.pieces import pieces
 from lastlook.leaflet.parse.prose import nothing, sentence, style
-from lastlook.leaflet.parse.rows import labelled, progress, repeats
+from lastlook.leaflet.parse.row.again import progress, repeats
+from lastlook.leaflet.parse.row.told import labelled
 from lastlook.leaflet.parse.shaping import shape, shape_more
 from lastlook.leaflet.parse.stitch.crochet import crochet, remark
 from lastlook.leaflet.parse.working import plain_rows, work_more, work_on
@@ -84,7 +85,7 @@ def _starts_label(cursor: Cursor) -> bool:
         return False
     return bool(
         cursor.see(
-            r"(?:on |in |work )?(?:row|rnd|next|<\d+>th|dec|buttonhole|foll|<\d+>(?= (?:\.|row|rnd|,|and|to|-))|inc|set|cable|last|beg|first)"
+            r"(?:on |in |work )?(?:row|rnd|next|<\d+>th|side needle|front needle|instep needle|alt side needle|dec|narrow|buttonhole|foll|<\d+>(?= (?:\.|row|rnd|,|and|to|-))|inc|set|cable|last|beg|first)"
         )
     )
 

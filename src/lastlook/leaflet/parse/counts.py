@@ -38,7 +38,7 @@ def _bracketed(cursor: Cursor) -> Printed | None:
 
 def _said(cursor: Cursor) -> Printed | None:
     match = cursor.take(
-        r"(?:and |when |until |so that |that )?(?:there (?:(?:should|still|only|will|must|are|is|be|ought to|now|having) ?)+|you (?:(?:should|will|must|ought to|now|having|have|to) ?)+|(?:this |which |that )?(?:leave|leaves|giving|gives|makes|making|having)(?: (?:you|now))?) ?"
+        r"(?:at end of (?:<[^>]*>th |this |last )?(?:row|rnd) ?,? ?)?(?:and |when |until |so that |that )?(?:there (?:(?:should|still|only|will|must|are|is|be|ought to|now|having) ?)+|you (?:(?:should|will|must|ought to|now|having|have|to) ?)+|(?:this |which |that )?(?:leave|leaves|giving|gives|makes|making|having)(?: (?:you|now))?) ?"
         r"(?P<n>{N})(?: (?P<w>st|row|rnd|loops|sc|patt))?" + AFTER + r"(?=(?: [,;.()]| and|--| --|$))"
     )  # fmt: skip
     if match is not None and cursor.see(r",? ?(?:and )?{N}(?: st)? on <\d>th"):
@@ -48,7 +48,10 @@ def _said(cursor: Cursor) -> Printed | None:
             r"when (?P<n>{N}) st (?:(?:should|will|must|ought to|are|be) ?)*{LEFT}?(?: (?:on needle|in-all))?(?=(?: [,;.()]| --|$))"
         )
         return Printed(figure(left) or ONE) if left else None
-    told = re.match(r"(?:and |when |until |so that |that )?(?:this |which |that )?(?:leave|giv|mak)", match.group())
+    told = re.match(
+        r"(?:at end of (?:\S+ )?(?:row|rnd) ?,? ?)?(?:and |when |until |so that |that )?(?:this |which |that )?(?:leave|giv|mak)",
+        match.group(),
+    )
     if (
         match["w"] is None
         and not told

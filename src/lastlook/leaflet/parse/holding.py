@@ -41,7 +41,7 @@ def _hold(cursor: Cursor) -> Step | None:
     if match:
         return Hold(figure(match), "instep")
     match = cursor.take(
-        r"(?:and )?(?:leave|place|sl|put|keep)(?: (?:these|those|rem|all|alt|the|next|rest of|balance of|left|center|front|<1>th|last))*(?: (?P<n>{N}))?(?: (?:st|rem|center|neck|shoulder|of|back|front|left|sleeve|raglan))* "
+        r"(?:and )?(?:leave|place|sl|put|keep|run)(?: (?:these|those|rem|all|alt|the|next|rest of|balance of|left|center|front|<1>th|last))*(?: (?P<n>{N}))?(?: (?:st|rem|center|neck|shoulder|of|back|front|left|sleeve|raglan|before opening|after opening))* "
         + ONTO
     )
     if match:
@@ -126,8 +126,8 @@ def _resume(cursor: Cursor) -> Step | None:
 
 
 NEEDLES = (
-    r"(?:and )?(?:divide|arrange|place|distribute|having|sl)(?: (?:st|these|rem|all|them|having|{N}|evenly|equally|on|onto|into))* "
-    r"(?:on|onto|over|between|equally on) (?:<[234]> |three |four )(?:dpn |dp )?needle(?: (?:no <\d+>|evenly|equally))*"
+    r"(?:and )?(?:divide|arrange|place|distribute|having|sl)(?: (?:rest of|alt|st|these|rem|all|them|having|{N}|evenly|equally|on|onto|into))* "
+    r"(?:on|onto|over|between|equally on) (?:alt )?(?:<[234]> |three |four )(?:dpn |dp )?needle(?: (?:no <\d+>|evenly|equally))*"
 )
 LEAD = r"(?:,|and|, and|--|\(|having|there are|there should be|you having|you should having|you must having|:|;)"
 SHARE = (

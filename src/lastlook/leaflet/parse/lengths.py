@@ -148,7 +148,7 @@ def _like(cursor: Cursor) -> Goal | None:
 def _rows(cursor: Cursor) -> Goal | None:
     match = cursor.take(
         r"(?:for |until )?(?:you having |there are |there having |you having made )?(?:the )?(?:next |foll |another |about )*(?P<n>{N}) (?:more |plain |foll |complete |further |k |alt |even )*"
-        r"(?P<w>row|rnd|ridge|rib(?= ?[.,;:]|$| on| (?:are|having)))(?! {N}| (?:above|of (?:k|p)\b))(?: (?:have been|are|having been|in-all) ?(?:work|k|made|done|complete|completed|finished)?)?"
+        r"(?P<w>row|rnd|ridge|rib(?= ?[.,;:(]|$| on| (?:are|having)))(?! {N}| (?:above|of (?:k|p)\b))(?: (?:have been|are|having been|in-all) ?(?:work|k|made|done|complete|completed|finished)?)?"
     )  # fmt: skip
     if match is None:
         return None
@@ -158,21 +158,26 @@ def _rows(cursor: Cursor) -> Goal | None:
     return Goal(rows=rows)
 
 
+NEEDLES = {"each side": "<1>th", "front": "<2>th", "instep": "<2>th"}
+
+
 def _count(cursor: Cursor) -> Goal | None:
     match = cursor.take(
-        r"(?:until|to) (?:(?:there are|there is|there be|there will be|there should be|you have|you having|having|only|rem|there rem|have|all but|of|number|st|decreased to|dec to|number is dec to|inc to|is|are) )*(?P<n>{N})(?: st)?"
-        r"(?: (?:{LEFT}(?: over)?|across|upon needle|on (?:(?:each|<1>th|<2>th|<3>th|<4>th|hold|all) )?needle|on (?:each|both)(?: side)?|are {LEFT}|in-all|of raglan {LEFT}|on (?:all )?needle in-all))*"
+        r"(?:until|to) (?:(?:there are|there is|there be|there will be|there should be|you have|you having|having|only|but|rem|there rem|have|all but|of|number|st|reduced to|number is reduced to|decreased to|dec to|number is dec to|inc to|is|are) )*(?P<n>{N})(?: st)?"
+        r"(?: (?:{LEFT}(?: over)?|across|upon needle|on (?:(?:each side|each|<1>th|<2>th|<3>th|<4>th|hold|all|front|instep) )?needle|on (?:each|both)(?: side)?|are {LEFT}|in-all|of raglan {LEFT}|on (?:all )?needle in-all))*"
         r"(?: in (?:raglan|armhole|neck|\w+)(?: shape)?)?"
     )  # fmt: skip
     if match is None:
         return None
     if cursor.take(r"(?:st )?(?:{LEFT} )?unworked(?: (?:at|on) (?:each|both|either) (?:side|end))?"):
         return Goal(until=_n(match), until_what="unworked")
-    what = re.search(r"on (<\d>th|each) needle", match.group())
+    what = re.search(r"on (<\d>th|each|each side|front|instep) needle", match.group())
     between = cursor.take(
         r"(?:st )?between (?:the )?(?:<2> )?(?:markers?|inc|widen|dec|p st|p|seam st)(?: , m <1> at each side included)?"
     )
-    return Goal(until=_n(match), until_what=what.group(1) if what else "between" if between else "")
+    return Goal(
+        until=_n(match), until_what=NEEDLES.get(what.group(1), what.group(1)) if what else "between" if between else ""
+    )
 
 
 def _n(match: re.Match[str]) -> Figure:

@@ -138,6 +138,11 @@ def _section(cursor: Cursor, before: list[Step]) -> Step | None:
     )
     if match:
         return Section(match["s"])
+    match = cursor.take(
+        r"(?:and )?(?:dec|narrow|inc|widen|work) (?:for|at) (?P<s>toe|heel|thumb|crown|top|ankle|instep|leg|gussets?)(?: shape)? (?:as foll|in foll (?:way|manner)|thus)(?: ?:)?"
+    )
+    if match:
+        return Section(match["s"])
     match = cursor.take(r"(?:left |right |for |front |back )?(?P<s>" + PARTS + r")(?: shape)? (?:: ?-|:|\. ?--|--)")
     if match:
         return Section(match["s"])

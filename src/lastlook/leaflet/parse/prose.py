@@ -94,6 +94,15 @@ def nothing(cursor: Cursor, before: list[Step]) -> Step | None:
         (r"beg at (?:beg|end|center|edge|top|underarm) (?:of )?(?:(?! ,)[^.;])*,(?= )", "beginning"),
         (r"(?:k|make|work) (?:another|alt|<1> more|<2>th|<2> more) (?:strip|square|section|piece|motif|point)s?(?: (?:(?:in )?same(?: way)?|like (?:it|this)|use|with|yarn|dark|light|medium|[a-z]+))*(?= ?[,.;]|$)", "make"),
         (r"\( (?!k |p |sl |rib |work |rep |bo |co |inc |dec |yo |narrow |make |cable )[^()<]{3,200}\)", "aside"),
+        (r"\( (?:about |this is |full )?{N}(?: (?:to|or|-) {N})? {L}(?: (?:wide|long|deep|in-all|across|[a-z]+)){0,3} ?\)", "aside"),
+        (r"\( (?:work|k) <1>th row [^()]*\)", "aside"),
+        (r"(?:and )?c(?= ?[.,;])", "and so on"),
+        (r"after <\d+>th (?:row|rnd)(?: ,)?(?= (?:bo|k|p|work|dec|inc|cont)\b)", "place"),
+        (r"making {N} (?:narrow|dec|inc|widen)[^.;,]*|reducing (?:them|it)[^.;,]*|which (?:afterwards|then|later) (?:are|is)[^.;,]*", "told"),
+        (r"(?:k|make|work) (?:another|<2>th|alt) piece(?: (?:to correspond|like|same|exactly|it|this|as))*(?: for (?:back|front))?(?= ?[.,;]|$)", "make"),
+        (r"(?:and )?on next (?:row|rnd) (?:[a-z]+ ){1,6}(?:is|are) (?:made|make|work|formed|begun|k) (?:as foll|thus|in foll way)", "heading"),
+        (r"(?:make|work|form|shape) (?:[a-z]+ ){1,3}as foll", "heading"),
+        (r"(?:[a-z]+ ){0,3}needle (?:no|size) <[^>]*>(?= ?[.,;]|$)", "needles"),
         (r"from hold (?:on|to|onto)(?: (?:[a-z]+|<\d>)){0,3}? ?(?:needle|dpn|cn)", "needles"),
         (r"to (?:make|form|work) (?:opening|thumb|hole|slit)(?: (?:for )?[a-z]+){0,3}(?=[ ,;.:])", "heading"),
         (r"(?:join|ending) (?:use|with) sl st(?: (?:to|in|into) (?:[a-z<>0-9]+ ?){1,4}?(?=[,;.]|$))?", "crochet"),
@@ -133,6 +142,9 @@ def nothing(cursor: Cursor, before: list[Step]) -> Step | None:
 def sentence(cursor: Cursor, fresh: bool) -> Step | None:
     """Read a whole clause or sentence of sewing or of talk that moves no stitch; None where it may move some."""
     since, far = cursor.pos, cursor.pos + LONGEST_SENTENCE
+    if fresh and cursor.see(ADVICE):
+        _to_stop(cursor)
+        return Nothing("prose", span=cursor.span(since))
     if fresh and _materials(cursor):
         return Nothing("materials", span=cursor.span(since))
     if fresh and cursor.see(SEWING + r"|" + r"(?:do )?not (?:press|block|iron)|lightly"):
@@ -157,6 +169,8 @@ def sentence(cursor: Cursor, fresh: bool) -> Step | None:
     return None
 
 
+ADVICE = r"(?:[a-z]+ ){0,6}?(?:you (?:will )?(?:need|want|require|desired)|it is (?:better|best|well|as well|advisable)|(?:great )?care (?:must|should)|it takes|they (?:are|will)|these pieces)\b"
+"""How a sentence begins that advises, or says what will be wanted."""
 GOODS = re.compile(
     r"(?:(?:about|one|also|and|or|each|{N}|<[^>]*>|small|large|medium|few|fine|some|strong|full|odd) )*(?:pairs?|prs?|sets?|ozs?|ounces?|lbs?|pounds?|skeins?|hanks?|balls?|spools?|reels?|yards?|yds?|buttons?|bone|steel|"
     r"needle|dpn|hook|zipper|ribbon|elastic|yarn)(?: (?=of|no|nos|size|for|in|each|and|,|bone|steel|wooden|k|dpn|needle|yarn|<|are|will|is|[a-z]+ (?:yarn|needle))|$| [.;,])"

@@ -304,11 +304,30 @@ def _on(word: str | None) -> str:
     return {"k": "rs", "rs": "rs", "right side": "rs", "p": "ws", "ws": "ws"}.get(word or "", "")
 
 
+def _as_before(cursor: Cursor, before: list[Step]) -> Step | None:
+    """Read 'decrease in the same proportion as you increased until you have but 52 stitches'."""
+    since = cursor.pos
+    match = cursor.take(
+        r"(?:and )?(?P<a>dec|inc|narrow) (?:in )?(?:same )?(?:proportion|ratio|way|manner|intervals?)(?: ?as| ?in which) you (?:inc|dec|narrow|widen)"
+    )
+    last = next((step for step in reversed(before[-MOST_BACK:]) if isinstance(step, Shape)), None)
+    if match is None or last is None or not last.cadences:
+        cursor.pos = since
+        return None
+    far = goal(cursor)
+    act = "inc" if match["a"] == "inc" else "dec"
+    cadence = Cadence(last.cadences[-1].every, last.cadences[-1].mm, goal=far or Goal())
+    return Shape(act, last.n, last.edge, (cadence,), span=cursor.span(since))
+
+
 def shape_more(cursor: Cursor, before: list[Step]) -> Step | None:
     """Read 'then every k row until 8 sts remain': more rows of the shaping before."""
     last = next((step for step in reversed(before[-MOST_BACK:]) if isinstance(step, Shape)), None)
     if last is None:
         return None
+    same = _as_before(cursor, before)
+    if same is not None:
+        return same
     since = cursor.pos
     cursor.take(r"(?:and )?(?:cont )?(?:then )?")
     again = _edge(cursor, Shape(last.act, last.n)) if cursor.see(r"(?:at|on) (?:each|both|same|neck|armhole)") else None

@@ -30,7 +30,7 @@ NAMED = {
     "rib": "rib", "patt": "pattern", "plain": "garter",
 }  # fmt: skip
 VERB = (
-    r"(?:and )?(?:(?:cont|work|keep|keeping|proceed|go on|in foll)(?: (?:on(?! (?:<|these|those|rem|all|center))|to|along))*(?: (?:work|k|p|rib)(?! <))?(?: (?:neckband|band|border|collar|cuff|hem|heel|welt|waist|yoke|armband)(?= (?:in|even|for|on)))?|"
+    r"(?:and )?(?:(?:cont|work|keep|keeping|proceed|go on|in foll)(?: (?:on(?! (?:<|these|those|rem|all|center))|to|along))*(?: (?:work|k k|k|p|rib)(?! <))?(?: (?:neckband|band|border|collar|cuff|hem|heel|welt|waist|yoke|armband)(?= (?:in|even|for|on)))?|"
     r"(?:k|p)(?: k)?(?= (?:even|in|for|until|(?:every|each|all) (?:row|rnd|alt|<[^>]*>(?:th)? (?:row|rnd))|{N} (?:inch|row|rnd|ridge|more|cm)|k (?:until|for|even|to|in|on|every|each|rnd|around|all|<)|plain|straight|round|rnd|around|alt|to (?:meas|length)|as)\b)|"
     r"k k(?! st)|rib(?= (?:for|until|even|{N} (?:inch|row|rnd|more)|as|in|to))|rep(?= patt)|keep patt)"
 )
@@ -90,7 +90,7 @@ def _of_verb(text: str) -> str:
     words = text.split()
     if "rib" in words:
         return "rib"
-    if words[:1] == ["k"]:
+    if words[:1] == ["k"] or words[-2:] == ["k", "k"]:
         return "plain"
     return "purl" if words[:1] == ["p"] else ""
 
@@ -121,7 +121,7 @@ def _modified(cursor: Cursor, found: WorkOn) -> WorkOn | None:
         cursor.take(MANNER)
         or cursor.take(r"(?:on |at )?(?:each|both) (?:side|shoulder|half|front)s?(?= (?:until|for|to)\b)")
         or cursor.take(OPTIONAL)
-        or cursor.take(r"back and (?:forth|fwd)(?: in row)?|round and round")
+        or cursor.take(r"back and (?:forth|fwd)(?: in row)?|fwd and back|round and round")
     ):
         return found
     if found.structure and cursor.take(
@@ -153,7 +153,7 @@ def _structure(cursor: Cursor, found: WorkOn) -> WorkOn | None:
     ):
         return replace(found, structure="stockinette")
     match = cursor.take(
-        r"(?:in |of |with |into |use |for )?(?:(?:rnd|row) (?:of|in) )?(?:(?:k|p|plain|single|twisted|double|wide|fancy|lace|cable|same|main|foll|k <\d> p <\d>) )?(?P<s>stst|garter|moss|dmoss|revstst|patt|rib)(?: (?:st|patt|in rnd|fabric|stitch))*(?: of)?(?! (?:{N}|row))"
+        r"(?:in |of |with |into |use |for )?(?:(?:rnd|row) (?:of|in) )?(?:(?:k|p|plain|single|twisted|double|wide|fancy|lace|cable|same|main|foll|k <\d> p <\d>) )?(?P<s>stst|garter|moss|dmoss|revstst|patt|rib)(?: (?:st|patt|in rnd|fabric|stitch))*(?: of| on(?= k <| p <))?(?! (?:{N}|row))"
     )
     if match:
         name = NAMED[match["s"]]
@@ -278,6 +278,15 @@ def plain_rows(cursor: Cursor) -> Step | None:
         if far is not None:
             return WorkOn(structure="stockinette", goal=far, span=cursor.span(since))
         cursor.pos = since
+    of = cursor.take(
+        r"(?:and )?(?:k |work )?(?P<n>{N}) (?:row|rnd) (?:of )?(?:(?P<a>{N}) (?P<x>k|p)|(?P<x2>k|p) (?P<a2>{N})) ?,? ?(?:and )?(?:(?P<b>{N}) (?P<y>k|p)|(?P<y2>k|p) (?P<b2>{N}))(?: ?,)?(?: alt| rib)?(?= ?[.,;:]| and|$)"
+    )
+    if of:
+        one, two = of["x"] or of["x2"], of["y"] or of["y2"]
+        pair = (Work(one, figure(of, "a") or figure(of, "a2")), Work(two, figure(of, "b") or figure(of, "b2")))
+        return WorkOn(
+            structure=structure_name(pair, "rib"), run=pair, goal=Goal(rows=figure(of)), span=cursor.span(since)
+        )
     on = cursor.take(
         r"(?:and )?(?:k|work|rib) on(?: (?:these|first|<1>th|alt|last|those))* (?P<m>{N}) st (?P<n>{N}) row"
     )

@@ -56,10 +56,14 @@ def numbers_in_words(stream: list[Lexeme], words: Vocabulary) -> list[Lexeme]:
             out.append(one)
             spot += 1
             continue
-        total, last, stop = 0, 0, spot
+        total, last, stop, ordered = 0, 0, spot, False
         while stop < len(stream):
             word = stream[stop].canon
             value = words.numbers.get(word)
+            unit = word[1:-3] if word.endswith(">th") else ""
+            if unit.isdigit() and int(unit) < 10 and last >= 20:
+                total, ordered, stop = total + int(unit), True, stop + 1
+                break
             if value is None:
                 joins = word == "and" and total >= 100 and stop + 1 < len(stream)
                 if joins and stream[stop + 1].canon in words.numbers:
@@ -73,6 +77,10 @@ def numbers_in_words(stream: list[Lexeme], words: Vocabulary) -> list[Lexeme]:
             else:
                 break
             stop += 1
+        if ordered:
+            out.append(Lexeme(f"<{total}>th", one.start, stream[stop - 1].end, one.capital, one.tight))
+            spot = stop
+            continue
         figures = (float(total),)
         out.append(Lexeme(write_values(figures), one.start, stream[stop - 1].end, one.capital, one.tight, figures))
         spot = stop

@@ -12,7 +12,7 @@ from lastlook.leaflet.instruction import ONE, Group, Item, Label, Nothing, Print
 from lastlook.leaflet.instruction import RowOf as Row
 from lastlook.leaflet.parse.counts import printed
 from lastlook.leaflet.parse.cursor import Cursor, figure
-from lastlook.leaflet.parse.rows import _label as row_label
+from lastlook.leaflet.parse.row.labels import label_of as row_label
 
 S = r"(?:sc|dc|hdc|tr|dtr|d c|s c|st)"
 ALONG = r"(?P<w>(?: (?:along|around|round|across|over|on|down|up|evenly|in|at|edge|front|neck|right|left|back|side|lower|of|to|corner|all|first|alt|sleeve|armhole|opening|border|each|rs)){1,12})"

@@ -21,6 +21,11 @@ REACH = (
 
 RIBBED_NEXT = r",? ?(?:and )?(?:work )?(?:in )?(?:k|p) <\d>(?: (?:k|p))? ,? ?(?:and )?(?:(?:k|p) <\d>|<\d> (?:k|p)) ,? ?(?:in )?(?:rib|for|until|rnd)"
 """What begins a fabric, not more stitches of the row in which stitches were picked up."""
+NEEDLE_NEXT = (
+    r"[;,.] (?:and )?(?:k|work|rib)(?: (?:across|even|plain))* (?:front|instep|<[23]>th) needle"
+    r"|[;,.] (?:and )?(?:on|use|with|in) (?:<\d>th|alt|side|front|instep)(?: side)? needle"
+)
+"""Where a round told needle by needle goes on with the next needle."""
 HELD_NOW = (
     r"(?:,|;)? ?(?:and )?(?:sl|place|leave|put) (?:these|those|them)(?: st)? on(?:to)? (?:st )?hold"
     r"(?: for (?:left |right )?(?:back|front|sleeve|neck|thumb|left|right)(?= ?[ ,;.:]))?"
@@ -32,7 +37,7 @@ FOR_WHAT = (
 
 
 ASIDE = (
-    r"\( (?:by|that is|as|called|viz|i e|always|being)\b(?: [^()]*)?\)|\( (?:seam|center|edge|border|marked|instep|heel) st \)|\( (?:or|this|these|to|for|border|edge|front|neck|right|left|center|rs|ws)\b(?: [^()<]*)?\)"
+    r"\( (?:by|that is|this (?:will be|is) called|as|called|viz|i e|always|being)\b(?: [^()]*)?\)|\( (?:seam|center|edge|border|marked|instep|heel) st \)|\( (?:or|this|these|to|for|border|edge|front|neck|right|left|center|rs|ws)\b(?: [^()<]*)?\)"
     r"|asbefore|as directed(?: above)?|by (?:k|work|p)(?:ing)? (?:<1> )?(?:into |in )?(?:the )?(?:front and back|back and front)(?: of (?:it|st|same st))?"
 )
 """What is said of a stitch between the stitches of a row, and moves none."""
@@ -57,6 +62,8 @@ def run(cursor: Cursor, depth: int = 0) -> Run:
         if found.items and cursor.see(r"(?:in )?rib(?:bing)?(?= [.;:]|$| for| until)"):
             break
         if found.items and isinstance(found.items[-1], Taken) and cursor.see(RIBBED_NEXT):
+            break
+        if found.items and cursor.see(NEEDLE_NEXT):
             break
         if found.items and not found.stars and _whole(found.items[-1]) and cursor.see(r"[.;]"):
             break
@@ -122,8 +129,20 @@ def _one(cursor: Cursor, found: _Open, depth: int) -> bool:
         return False
     found.items.append(_times(cursor, item))
     _pair_times(cursor, found)
+    _over_so_many(cursor, found)
     cursor.take(FOR_WHAT)
     return True
+
+
+def _over_so_many(cursor: Cursor, found: _Open) -> None:
+    """'Knit 2, purl 2 for 18 stitches' is a rib over so many."""
+    plain = [one for one in found.items if isinstance(one, Work) and one.name in ("k", "p") and one.n is not None]
+    if len(found.items) != 2 or len(plain) != 2 or found.stars:
+        return
+    since = cursor.pos
+    over = cursor.take(r"(?:for|over) (?P<n>{N}) st")
+    if over:
+        found.items[:] = [Work("rib", figure(over), span=cursor.span(since))]
 
 
 def _crossed(cursor: Cursor, found: _Open) -> Item | None:

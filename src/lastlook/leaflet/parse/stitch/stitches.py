@@ -33,7 +33,7 @@ NOT_STITCHES = (
     r"(?:k|p|work|rib|garter|cont|stst|moss) (?:even )?(?:next )?{N} (?:more |plain |complete |other )?"
     r"(?:row|rnd|ridge|inch|cm|patt|needle|rib(?<=[4-9]> rib)(?= ?[.,;:]|$| on))\b|(?:k|sl) (?:<1>th |last |next )?{N} st of rnd on\b|(?:k|sl) {N} (?:st )?(?:of|from) (?:<\d>th|first|last|next) needle"
 )
-_SL_TAIL = r"(?:(?: ,)? (?:as if to (?:k|p)|as for (?:k|p)(?:ing)?|(?:k|p|knit|purl)ways|(?:k|p) ?wise|kwise|pwise|purlwise|knitwise|pw))?"
+_SL_TAIL = r"(?:(?: ,)? (?:taking it under|as if to (?:k|p)|as for (?:k|p)(?:ing)?|(?:k|p|knit|purl)ways|(?:k|p) ?wise|kwise|pwise|purlwise|knitwise|pw))?"
 
 
 def _n(match: re.Match[str]) -> Figure:
@@ -87,7 +87,7 @@ PASS = (
 
 STITCHES: tuple[tuple[str, Maker], ...] = (
     (r"(?:k|p) (?:into|in) back of (?:all |each )?st (?:in|of|on) (?:<1>th|first|next) row", lambda m: Work("k", None, reach="all")),
-    (r"(?P<v>k|p) (?:next |these |those |last |first )?(?P<n>{N}) {ST}(?:tog|t)(?P<back> (?:tbl|(?:thru|in|into|from|at|taken at) (?:the )?back(?: of(?: st)?)?| ?b))?", _tog("right")),
+    (r"(?P<v>k|p) (?:next |these |those |last |first )?(?P<n>{N}) {ST}(?:taken )?(?:tog|t)(?P<back> (?:tbl|(?:thru|in|into|from|at|taken at) (?:the )?back(?: of(?: st)?)?| ?b))?", _tog("right")),
     (r"(?P<v>work|take)(?: up)? (?P<n>{N}) {ST}tog", _tog("right")),
     (r"(?:p )?(?:narrow) (?P<n>{N}) (?:x|st)", _fixed("k2tog", 2, 1, "right")),
     (r"(?P<v>p|k) (?:next )?{ST}(?P<n>{N}) {ST}(?:into|in) (?:one|<1>)(?: st)?", _tog("right")),
@@ -128,6 +128,8 @@ STITCHES: tuple[tuple[str, Maker], ...] = (
     (r"(?P<v>k|p|rib|work)(?: back)?(?: ,)? (?=co {N} st (?:over|in place|above|where|to replace))", _reach("gap")),
     (r"(?P<v>k|p|rib|work) (?:to|until) (?:the )?(?:bo|buttonhole|gap|opening)(?: st)?", _reach("gap")),
     (r"(?P<v>k|p)(?: across)?(?: ,)?(?: and)? (?:sl|carry|move) marker(?= ?[.;]|$)", _reach("all")),
+    (r"(?:put|pass|throw|bring|turn|wind|carry|take) yarn (?:rnd|around|over|before)(?: needle)?(?: (?P<n>{N}) x)?", _fixed("yo", 0, 1)),
+    (r"cable (?P<n>{N})(?: st)?(?= [,;.)]| to | across|$)", lambda m: Work(f"c{_n(m).whole(0)}", ONE, _n(m).whole(0), _n(m).whole(0))),
     (r"psso", _fixed("psso", 0, -1, "left")),
     (r"p2sso|(?:pass|pull|draw|slip|sl) (?:both|<2>)(?: sl)?(?: st)? over(?: it)?", _fixed("p2sso", 0, -2, "")),
     (PASS, _fixed("psso", 0, -1, "left")),
@@ -150,7 +152,7 @@ STITCHES: tuple[tuple[str, Maker], ...] = (
     (r"turn(?: ?,)?(?: and)? work back and (?:forth|fwd)(?: (?:on|over) (?:these )?(?:{N} )?st(?: of [a-z]+)?)?(?: only)?", lambda m: Turn()),
     (r"turn(?: work)?", lambda m: Turn()),
     (r"(?:and )?(?:join(?: in)?|use|with|work)(?: in)? (?:another|alt|<2>th|new|second|separate)(?: (?:ball|skein|length|end))(?: of)?(?: yarn)?", lambda m: Parted()),
-    (r"(?P<v>" + VERB + r")(?: \w+)? (?:to|up to|until) (?:within )?(?:last )?(?P<n>{N}) {ST}(?:from|of|before) end(?: of (?:(?:<\d>th |heel |instep |front )?needle|row|rnd))?", _reach("last")),
+    (r"(?P<v>" + VERB + r")(?: \w+)? (?:to|up to|until) (?:within )?(?:last )?(?P<n>{N}) {ST}(?:from|of|before) end(?: of (?:(?:<\d>th side |alt side |side |<\d>th |heel |instep |front )?needle|row|rnd))?", _reach("last")),
     (r"(?P<v>" + VERB + r") (?:all (?:st )?(?:but|except)|to all but) (?:last )?(?P<n>{N})(?: st)?(?: of (?:row|rnd|needle))?", _reach("last")),
     (r"(?P<v>" + VERB + r")(?: (?:\w+|all))? (?:to|until|up to) (?:within )?last (?P<n>{N})(?: st)?(?: (?:of|on) (?:(?:<\d>th |heel |instep |front )?needle|row|rnd))?", _reach("last")),
     (r"(?P<v>" + VERB + r") (?:to|until) (?:within )?(?P<n>{N}) {ST}(?:are )?{LEFT}(?: on (?:left |left hand )?needle)?", _reach("last")),
@@ -168,7 +170,7 @@ STITCHES: tuple[tuple[str, Maker], ...] = (
     (r"(?:narrow|dec|k <2> tog)(?: <1>)?(?: st)? every (?P<a><\d+>)th and (?P<n><\d+>)th(?: st)?", lambda m: _every_so_many(m, Work("k2tog", ONE, 2, 1, "right"))),
     (r"(?P<n>{N})(?: st)? in (?:garter|moss|patt|rib|stst)(?: st)?", lambda m: Work("patt", figure(m))),
     (r"(?P<n>{N}) (?:mc|cc|white|black|navy|gold|red|blue|green|w|b|g|r|d|a|c|m)(?= |$)", lambda m: Work("k", figure(m))),
-    (r"(?P<v>k|p)(?: st)?(?= [,)*;]| yo| over| o\b)", _plain("k")),
+    (r"(?P<v>k|p)(?: st)?(?= [,)*;]| -- | yo| over| o\b| and bo)", _plain("k")),
     (r"co (?P<n>{N})(?: st)? at (?:center )?(?:front|neck|side|armhole) edge(?=(?: ,)? (?:and )?(?:k|p|work|rib) )", lambda m: CastOnInRow(_n(m))),
     (r"when you reach (?:neck|armhole|center|front|side)? ?edge(?: of (?:last|next|this|same) row)?(?: ,)?(?= co )", lambda m: Work("k", None, reach="gap")),
     (r"(?:and )?join on to (?:<1>th|first|alt|other) (?:set of )?st", lambda m: Work("yarn", Figure((0.0,)), 0, 0)),

@@ -1,0 +1,1 @@
+"""Rows: their labels, their stitches, and how they come again."""
