@@ -187,6 +187,18 @@ def _labels(values: list[str]) -> tuple[str, ...]:
     return out if len(set(out)) == len(out) and all(number(one) < 1000 for one in out) else ()
 
 
+def settled(text: str, names: tuple[str, ...], words: Vocabulary) -> tuple[str, ...]:
+    """Return the sizes that the body bears out: 'SIZE: 34-36' is one where no figure is told for two."""
+    if not names:
+        return inferred(text, words)
+    pair = re.search(r"(?im)^\W*(?:sizes?|to fit)\b[^\d]{0,24}(\d+)\s*(?:-|–|to)\s*(\d+)\b(?!\s*[-,(\[])", text[:4000])
+    if len(names) == 2 and pair and names == pair.groups():
+        body = canon(text, 0, min(len(text), 30_000), words, 2).lexemes
+        if not any(len(one.figures) == 2 for one in body):
+            return ("-".join(names),)
+    return names
+
+
 def inferred(text: str, words: Vocabulary) -> tuple[str, ...]:
     """Return sizes counted from the lists of figures in the body, where the head names none."""
     lists = Counter(

@@ -85,7 +85,7 @@ def _starts_label(cursor: Cursor) -> bool:
         return False
     return bool(
         cursor.see(
-            r"(?:on |in |work )?(?:row|rnd|next|<\d+>th|side needle|front needle|instep needle|alt side needle|dec|narrow|buttonhole|foll|<\d+>(?= (?:\.|row|rnd|,|and|to|-))|inc|set|cable|last|beg|first)"
+            r"(?:on |in |work )?(?:row|rnd|next|<\d+>th|side needle|front needle|instep needle|alt side needle|dec|narrow(?= (?:on )?(?:<\d>th |next |every <\d>th |every alt )?(?:row|rnd) (?:as|in))|buttonhole|foll|<\d+>(?= (?:\.|row|rnd|,|and|to|-))|inc|set|cable|last|beg|first)"
         )
     )
 

@@ -38,7 +38,7 @@ def _bracketed(cursor: Cursor) -> Printed | None:
 
 def _said(cursor: Cursor) -> Printed | None:
     match = cursor.take(
-        r"(?:at end of (?:<[^>]*>th |this |last )?(?:row|rnd) ?,? ?)?(?:and |when |until |so that |that )?(?:there (?:(?:should|still|only|will|must|are|is|be|ought to|now|having) ?)+|you (?:(?:should|will|must|ought to|now|having|have|to) ?)+|(?:this |which |that )?(?:leave|leaves|giving|gives|makes|making|having)(?: (?:you|now))?) ?"
+        r"(?:at end of (?:<[^>]*>th |this |last )?(?:row|rnd) ?,? ?)?(?:and |when |until |so that |that )?(?:there (?:(?:should|still|only|will|must|are|is|be|ought to|now|having) ?)+|you (?:(?:should|will|must|ought to|now|having|have|to) ?)+|(?:this |which |that )?(?:leave(?! (?:rem |alt |last )?<[^>]*> (?:rem )?st (?:on hold|on needle|for|unworked))|leaves|giving|gives|makes|making|having)(?: (?:you|now))?) ?"
         r"(?P<n>{N})(?: (?P<w>st|row|rnd|loops|sc|patt))?" + AFTER + r"(?=(?: [,;.()]| and|--| --|$))"
     )  # fmt: skip
     if match is not None and cursor.see(r",? ?(?:and )?{N}(?: st)? on <\d>th"):

@@ -36,7 +36,7 @@ def _hold(cursor: Cursor) -> Step | None:
     if whole:
         return Hold(None, "instep")
     match = cursor.take(
-        r"(?:and )?(?:divide|leave|place|sl|put|keep) (?:rem |alt |left |<1>th |last |next )*(?P<n>{N}) (?:rem )?st(?: (?:evenly|equally|on|onto|to|<\d>|needle|dpn|hold|and|leave|them|place))* for (?:instep|front|top of foot|heel|foot|upper)(?: (?:of foot|needle|later|use))*"
+        r"(?:and )?(?:divide|leave|leaving|place|sl|put|keep) (?:rem |alt |left |<1>th |last |next )*(?P<n>{N})(?: (?:rem )?st)?(?: (?:evenly|equally|on|onto|to|<\d>|needle|dpn|hold|and|leave|them|place))* for (?:instep|front|top of foot|heel|foot|upper)(?: (?:of foot|needle|later|use))*"
     )
     if match:
         return Hold(figure(match), "instep")

@@ -156,7 +156,7 @@ def _section(cursor: Cursor, before: list[Step]) -> Step | None:
 
 def _apart(cursor: Cursor) -> Step | None:
     if cursor.take(
-        r"(?:and )?(?:cont |now )?(?:work(?: on)?|k)(?: (?:on|in|each|patt|even|stst))* (?:both|each|two|<2>|these <2>) (?:side|shoulder|set of st|half|st(?! tog)|front|part)s?(?: (?:of neck|of st|at (?:once|same x)|sametime|separately|tog|use separate (?:balls?|skeins?)(?: of yarn)?|at one time|simultaneously|at <1> x|alike|of (?:neck|work)))*"
+        r"(?:and )?(?:cont |now )?(?:work(?: on)?|k)(?: (?:on|in|each|patt|even|stst))* (?:(?:both|each|two|these <2>) (?:side|shoulder|set of st|half|front|part)|both (?:set of )?st|<2> (?:side|shoulder|set of st|half|part))s?(?: (?:of neck|of st|at (?:once|same x)|sametime|separately|tog|use separate (?:balls?|skeins?)(?: of yarn)?|at one time|simultaneously|at <1> x|alike|of (?:neck|work)))*"
     ):
         return Apart()
     return None
