@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pytest
 
+from lastlook import keep, outfit
 from lastlook.cli.main import main
 
 ASKED = ["draft", "skirt", "--kind", "a-line", "--waist", "71cm", "--hip", '38 1/2"', "--hip-depth", "20cm"]
@@ -77,6 +78,16 @@ def test_an_old_envelope_gives_away_what_was_cut_down(tmp_path: Path, capsys: py
     status, found = answered([*words, "--envelope", "pieces=Front,Back length=64cm"], capsys)
     assert status == 1
     assert [one["kind"] for one in found["findings"]] == ["tissue-missing", "tissue-cut-down"]
+
+
+def test_spare_cloth_becomes_wider_side_allowances(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    keep.write_folder(outfit.demo(), tmp_path / "demo")
+    status = main(["alter", str(tmp_path / "demo"), "--reserve", "--json"])
+    said = capsys.readouterr()
+    wider = json.loads(said.out)["alterations"]
+    assert status == 1 and "room for" in said.err
+    assert [(one["kind"], one["piece"]) for one in wider] == [("allowance", "Front"), ("allowance", "Back")]
+    assert 2 <= wider[0]["by_mm"] <= 25
 
 
 @pytest.mark.parametrize(

@@ -7,11 +7,12 @@ SVG, a DXF, a table of points, or an outfit; --piece says what a foreign outline
 from __future__ import annotations
 
 import argparse
+import sys
 from pathlib import Path
 
 from lastlook import outfit, paper
 from lastlook.cli.draft import say, written
-from lastlook.cli.told import complain, derived_at
+from lastlook.cli.told import complain, derived_at, laid
 from lastlook.finding import Certainty, Finding
 from lastlook.quantity import Units
 
@@ -24,6 +25,9 @@ def add(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--do", action="append", default=[], metavar="ALTERATION", help="an alteration; may be repeated"
     )
+    parser.add_argument(
+        "--reserve", action="store_true", help="of an outfit: as much more side allowance as its cloth has room for"
+    )
     parser.add_argument("--out", type=Path, metavar="DIR", help="folder to write the altered pieces into")
     parser.add_argument("--json", action="store_true", help="answer in JSON")
 
@@ -33,7 +37,7 @@ def run(args: argparse.Namespace) -> int:
     drafted = set_at(args)
     if drafted is None:
         return 2
-    read = [paper.read_words(words) for words in args.do]
+    read = [*(_reserve(args) if args.reserve else ()), *(paper.read_words(words) for words in args.do)]
     unread = tuple(one for one in read if isinstance(one, Finding))
     if unread or not drafted.pieces:
         return say(paper.Drafted("taken in", (), findings=unread or drafted.findings), {}, args.json)
@@ -101,12 +105,31 @@ def _of_outfit(place: str, garment: str | None) -> paper.Drafted | None:
     derived = derived_at(place)
     if derived is None:
         return None
-    sewn = [one for one in derived.sewn if one.drafted.pieces and one.plan.name == (garment or one.plan.name)]
-    if not sewn:
+    sewn = _named(derived, garment)
+    if sewn is None:
         named = f" called {garment}" if garment else ""
         complain(_nothing(f"The outfit has no sewn garment{named} with pieces."))
         return None
-    return sewn[0].drafted
+    return sewn.drafted
+
+
+def _named(derived: outfit.Derived, garment: str | None) -> outfit.Sewn | None:
+    found = [one for one in derived.sewn if one.drafted.pieces and one.plan.name == (garment or one.plan.name)]
+    return found[0] if found else None
+
+
+def _reserve(args: argparse.Namespace) -> list[paper.Alteration | Finding]:
+    """Return the alterations that make the side allowances as wide as the outfit's cloth has room for."""
+    derived = None if _is_drawing(args.place[0]) else derived_at(args.place[0])
+    if derived is None:
+        return [_nothing("Only an outfit with its cloth can say how much room there is for a reserve.")]
+    derived = laid(derived)
+    one = _named(derived, args.garment)
+    offer = outfit.wider_sides(one, derived.outfit.manner.units, lambda _: True) if one else None
+    if offer is None:
+        return [_nothing("The cloth has no room for more allowance at the sides, or no lay is proven yet.")]
+    print(offer.say, file=sys.stderr)
+    return [paper.read_alteration(dict(edit.value)) for edit in offer.edits if isinstance(edit.value, tuple)]
 
 
 def _nothing(say: str) -> Finding:

@@ -7,6 +7,7 @@ from lastlook.outfit.fits import fit_table
 from lastlook.outfit.garment.knitted import Knitted
 from lastlook.outfit.garment.level import Level, comparison
 from lastlook.outfit.garment.sewn import Sewn, draft
+from lastlook.outfit.garment.skirt import wider_sides
 from lastlook.outfit.garment.with_pieces import with_pieces
 from lastlook.outfit.garment.would_fit import WouldFit, would_fit
 from lastlook.outfit.hands.pace import Left, Pace, left, pace
@@ -89,6 +90,7 @@ __all__ = [
     "verdict",
     "verdict_json",
     "ways_of",
+    "wider_sides",
     "with_lay",
     "with_pieces",
     "within",

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from lastlook.paper.alter import Allowance, alter
+from lastlook.paper.alter import Allowance, Alteration, alter
 from lastlook.paper.drafted import Drafted
 from lastlook.paper.seam_edge import Use
 
@@ -57,10 +57,14 @@ def widest_sides_mm(drafted: Drafted, lays: Callable[[Drafted], bool], most_mm: 
 
 def with_wider_sides(drafted: Drafted, by_mm: float) -> Drafted:
     """Return the set with more allowance at every side."""
-    steps = [
+    return alter(drafted, wider_steps(drafted, by_mm))
+
+
+def wider_steps(drafted: Drafted, by_mm: float) -> tuple[Alteration, ...]:
+    """Return the alterations that leave so much more allowance at every side of the skirt."""
+    return tuple(
         Allowance(piece.name, by_mm, side.name)
         for piece in drafted.pieces
         for side in piece.sides
         if piece.role == "skirt" and side.name.endswith("side")
-    ]
-    return alter(drafted, steps)
+    )
