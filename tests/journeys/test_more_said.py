@@ -55,3 +55,20 @@ def test_how_a_skirt_opens_is_said(serve: Callable[..., Served], page: Page) -> 
     plan = outfit.read(served.document()).sewings[0]
     assert plan.opening is not None
     assert (plan.opening.kind, round(plan.opening.length_mm), plan.eases) == ("hand-picked", 203, 0.03)
+
+
+def test_the_tape_and_the_english_change_and_a_garment_is_taken_out(serve: Callable[..., Served], page: Page) -> None:
+    served = serve(harbour())
+    page.goto(served.url())
+    page.locator("#manner summary").click()
+    page.get_by_label("The tape shows").select_option("cm")
+    page.get_by_label("Words of").select_option("UK")
+    page.locator("#manner-facts button").click()
+    expect(page.locator("nav[aria-label='Places']")).to_contain_text("Toile")
+    expect(page.locator("main")).to_contain_text("cm more than you")
+    page.goto(served.url("/add"))
+    page.get_by_role("button", name="of the outfit: skirt").click()
+    expect(page.locator("nav[aria-label='Places']")).not_to_contain_text("Toile")
+    assert outfit.read(served.document()).sewings == ()
+    page.click("#undo")
+    expect(page.locator("nav[aria-label='Places']")).to_contain_text("Toile")

@@ -62,3 +62,20 @@ def test_a_sitting_gives_the_pace_and_the_hours_left(serve: Callable[..., Served
     (sitting,) = outfit.read(served.document()).knittings[0].log
     assert (sitting.piece, sitting.first, sitting.last, sitting.minutes) == ("Back", 1, 20, 104.0)
     assert sitting.day == "1951-03-02"
+
+
+def test_hands_that_loosened_are_seen_and_taken(serve: Callable[..., Served], page: Page) -> None:
+    served = serve(harbour())
+    page.goto(served.url(f"{NEEDLES}?piece=Back"))
+    page.locator("#in-work summary").click()
+    for key, typed in (("stitches", "21"), ("width", "4 in"), ("rows", "15"), ("height", "2 in")):
+        page.fill(f"#now-{key}", typed)
+    page.get_by_role("button", name="Hold it against the plan").click()
+    expect(page.locator("#in-work .note")).to_contain_text("knitted looser than planned")
+    assert barriers(page) == []
+    page.click("#take-gauge")
+    expect(page.locator(".latest")).to_contain_text("was counted on the needles.")
+    plan = served.room.desk(served.number).knitted("pullover")
+    assert plan.plan.swatch == "pullover-on-the-needles"
+    assert plan.working_gauge is not None
+    assert round(plan.working_gauge.stitches.best, 1) == 20.7

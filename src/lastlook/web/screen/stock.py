@@ -91,7 +91,15 @@ def _yarn(desk: Desk, one: Yarn) -> Lies:
         f"{one.state.capitalize()}." if one.state else "",
         "The lot stays whole." if one.keep_whole else "",
     ]
-    asks = (("grams", "All of it weighs", "430 g"),)
+    asks = (
+        ("grams", "All of it weighs", "430 g"),
+        ("balls", "or so many balls", "8"),
+        ("ball", "a ball being", "2 oz = 170 m"),
+        ("metres_per_100g", "Metres in 100 g", "300"),
+        ("fibre", "Of", "wool"),
+        ("state", "In what state", "old, of one lot"),
+        ("keep_whole", "Keep the lot whole (yes or no)", "yes"),
+    )
     return _thing(desk, ("yarn", one.name), told, asks)
 
 
@@ -152,7 +160,12 @@ def _notion(desk: Desk, one: Notion) -> Lies:
     count = f"{one.count} of them" if one.count is not None else "How many there are is not said"
     long = f", {write_length(one.length_mm, units)} long" if one.length_mm is not None else ""
     told = [f"{one.kind.capitalize()}: {count}{long}." + (f" {one.colour.capitalize()}." if one.colour else "")]
-    return _thing(desk, ("notion", one.name), told, (("count", "How many", "6"),))
+    return _thing(
+        desk,
+        ("notion", one.name),
+        told,
+        (("count", "How many", "6"), ("length", "Long", "20 cm"), ("diameter", "Across", "15 mm")),
+    )
 
 
 def _run(metres: float, outfit: Outfit) -> str:

@@ -19,6 +19,7 @@ from lastlook.sheet.pair import edge_words
 from lastlook.web import words
 from lastlook.web.page import framed, number_of, room_of
 from lastlook.web.screen.knitting.astray import astray
+from lastlook.web.screen.knitting.in_work import counted
 
 WIDE_MM = 240.0
 LATELY = 6
@@ -66,6 +67,7 @@ def show(request: Request) -> Response:
         lately=_lately(first),
         ahead=_ahead(first),
         astray=astray(request, one, first.piece) if first else None,
+        counted_now=counted(request, one, first.called) if first else None,
         to_note=_to_note(one, first),
         pace=outfit.pace(one),
         still=outfit.left(one),
