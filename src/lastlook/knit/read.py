@@ -43,7 +43,7 @@ def read(
     unread = _unread(leaflet, made, outcomes)
     names = leaflet.sizes
     findings = _proven(reader, outcomes, decided, size)
-    findings += tell.of_choices(decided)
+    findings += tell.of_choices(decided, _tape(reader, size))
     findings += tell.of_whole(leaflet, unread, outcomes)
     findings += tell.of_curls(leaflet, outcomes) + tell.of_steps(leaflet, outcomes)
     shown = {
@@ -82,8 +82,16 @@ def _told(reader: Reader, outcomes: list[Outcome], asked: tuple[str, ...], tried
     findings = tell.of_troubles(troubles, names, reader.leaflet.source, attempts)
     spans = {hands.name: hands.span for hands in outcomes[0].pieces.values()} if outcomes else {}
     walked = {name: tuple(seam for seam in made.seams if not in_doubt(made, seam)) for name, made in of}
-    findings += tell.of_seams(walked, _worn(spans), seam_attempts)
+    findings += tell.of_seams(walked, _worn(spans), seam_attempts, tell.units_of(reader.leaflet.source.text))
     return tell.once(findings, mended)
+
+
+def _tape(reader: Reader, size: str | None) -> tell.Tape:
+    """Return what tells depths: the gauge, the leaflet's own tape, the size that was asked for or the first."""
+    names = reader.leaflet.sizes
+    at = names.index(size) if size in names else 0
+    units = tell.units_of(reader.leaflet.source.text)
+    return tell.Tape(reader.gauge, units, at, names[at] if len(names) > 1 else "")
 
 
 def _order(one: Finding) -> tuple[int, int]:

@@ -7,39 +7,40 @@ from collections.abc import Iterable
 from lastlook.finding import Certainty, Finding, SourceText, Where
 from lastlook.knit.needle import Trouble
 from lastlook.knit.tell.attempt import Attempt
+from lastlook.knit.tell.wording import are, counted, listed, of_sizes
 
 SAYING: dict[str, tuple[str, str]] = {
     "count-short": (
-        "Row {row} of {piece} leaves {worked} stitches; the leaflet says {stated}.",
+        "{place} leaves {worked_sts}; the leaflet says {stated}.",
         "Working what is printed gives {worked}, which is {gap} fewer than the count printed here.",
     ),
     "count-over": (
-        "Row {row} of {piece} leaves {worked} stitches; the leaflet says {stated}.",
+        "{place} leaves {worked_sts}; the leaflet says {stated}.",
         "Working what is printed gives {worked}, which is {gap} more than the count printed here.",
     ),
     "row-short": (
-        "This row of {piece} uses {worked} of the {stated} stitches on the needle; {gap} are left over.",
-        "A row has to use up every stitch that the row before it left: here there are {stated}, and its stitches and repeats come to {worked}.",
+        "This row of {piece} uses {worked} of the {stated_sts} on the needle; {gap_are} left over.",
+        "A row has to use up every stitch that the row before it left: here {there_stated}, and its stitches and repeats come to {worked}.",
     ),
     "row-long": (
-        "This row of {piece} asks for {worked} stitches, and only {stated} are on the needle.",
-        "The row before leaves {stated}; what is printed for this one comes to {worked}, {gap} more than there are.",
+        "This row of {piece} asks for {worked_sts}, and only {stated_are} on the needle.",
+        "The row before leaves {stated}; what is printed for this one comes to {worked}, {gap} more than {stated_there}.",
     ),
     "repeat-does-not-fit": (
-        "The repeat does not fit into the {stated} stitches of {piece}; {gap} are left over.",
-        "Whole repeats use {worked} of the {stated} stitches, and nothing is named for the rest.",
+        "The repeat does not fit into the {stated_sts} of {piece}; {gap_are} left over.",
+        "Whole repeats use {worked} of the {stated_sts}, and nothing is named for the rest.",
     ),
     "goal-unreachable": (
-        "{piece} never comes to {stated} stitches here; the nearest it reaches is {worked}.",
+        "{piece} never comes to {stated_sts} here; the nearest it reaches is {worked}.",
         "Each shaping takes or gives the same number every time, and from what is on the needle that never lands on {stated}.",
     ),
     "length-too-short": (
-        "The shaping of {piece} needs {worked} rows, and the length printed here holds {stated}.",
-        "At this gauge the shaping goes on for {gap} rows after the piece should have reached its length.",
+        "The shaping of {piece} needs {worked_rows}, and the length printed here holds {stated}.",
+        "At this gauge the shaping goes on for {gap_rows} after the piece should have reached its length.",
     ),
     "buttonholes-do-not-fit": (
-        "The last buttonhole of {piece} comes on row {worked}, and the edge has only {stated} rows.",
-        "Counted from the first one, with the rows between that are printed, the last falls {gap} rows above the end of its edge.",
+        "The last buttonhole of {piece} comes on row {worked}, and the edge has only {stated_rows}.",
+        "Counted from the first one, with the rows between that are printed, the last falls {gap_rows} above the end of its edge.",
     ),
     "wrong-edge": (
         "The neck of {piece} is bound off at its side edge, not at the front.",
@@ -75,16 +76,20 @@ def _finding(
     where_sizes = [name for name, _ in group]
     every = len(where_sizes) == len(sizes)
     told = saying.format(**values)
+    if len({(trouble.worked, trouble.stated) for _, trouble in group}) > 1:
+        rest = "the other sizes" if every else listed(where_sizes[1:])
+        told = f"{told.removesuffix('.')} (in size {size}; {rest} likewise)."
     if not every and len(sizes) > 1:
-        told = f"Size {_and(where_sizes)}: {told}"
+        told = f"{of_sizes(where_sizes).capitalize()}: {told}"
     reason = why.format(**values)
     if not every and len(sizes) > 1:
-        others = [name for name in sizes if name not in where_sizes]
-        reason += f" In size {_and(others)} it adds up."
+        reason += f" In {of_sizes([name for name in sizes if name not in where_sizes])} it adds up."
     if one.blind:
         reason += " Words before it in this piece were not understood, so it may come from them."
     elif one.far:
-        reason += " The two lie so far apart that these words may have been misread here, or a line of the print is missing."
+        reason += (
+            " The two lie so far apart that these words may have been misread here, or a line of the print is missing."
+        )
     attempt = next((attempts[trouble] for _, trouble in group if trouble in attempts), None)
     return Finding(
         kind=one.kind, certainty=Certainty.DOUBTFUL if one.doubted else Certainty.PROVEN, say=told, why=reason,
@@ -111,17 +116,13 @@ def _by_hand(one: Trouble) -> str | None:
 
 def _values(one: Trouble) -> dict[str, str]:
     edges = [*one.words.split("|"), "", ""][:2] if one.kind in ("wrong-edge", "lean-not-mirrored") else ["", ""]
+    gap = abs(round(one.worked) - round(one.stated))
     return {
-        "piece": one.piece, "row": str(one.row or 0), "worked": _figure(one.worked), "stated": _figure(one.stated),
-        "gap": _figure(abs(one.worked - one.stated)), "from_edge": edges[0], "to_edge": edges[1],
+        "piece": one.piece, "place": f"Row {one.row} of {one.piece}" if one.row else f"{one.piece}, before its first row,",
+        "worked": f"{round(one.worked)}", "worked_sts": counted(one.worked, "stitch"), "worked_rows": counted(one.worked, "row"),
+        "stated": f"{round(one.stated)}", "stated_sts": counted(one.stated, "stitch"), "stated_rows": counted(one.stated, "row"),
+        "stated_are": are(one.stated), "stated_there": f"there {'is' if round(one.stated) == 1 else 'are'}",
+        "there_stated": f"there {'is' if round(one.stated) == 1 else 'are'} {round(one.stated)}",
+        "gap": f"{gap}", "gap_are": are(gap), "gap_rows": counted(gap, "row"),
+        "from_edge": edges[0], "to_edge": edges[1],
     }  # fmt: skip
-
-
-def _figure(value: float) -> str:
-    return f"{round(value):d}"
-
-
-def _and(names: list[str]) -> str:
-    if not names:
-        return ""
-    return names[0] if len(names) == 1 else ", ".join(names[:-1]) + " and " + names[-1]
