@@ -21,23 +21,27 @@ MARK_MS = 50.0
 def main(words: list[str]) -> int:
     """Print one line a kind; the status is 1 if an alteration takes longer than the mark."""
     slow = False
-    print("| kind | pieces | draft ms | alter ms | slowest | true ms |")
-    print("|---|---|---|---|---|---|")
+    print("| kind | pieces | draft ms | alter ms | slowest | for a figure ms | true ms |")
+    print("|---|---|---|---|---|---|---|")
     for kind in paper.KINDS:
         drafted = paper.draft(kind, BODY, OPTIONS)
         steps = [one for one in map(paper.read_words, LINES) if not hasattr(one, "certainty")]
         draft_ms = _timed(lambda kind=kind: _all_of(paper.draft(kind, BODY, OPTIONS)))
         alter_ms = _timed(lambda one=drafted, two=steps: _all_of(paper.alter(one, two)))
+        bent = [one for one in map(paper.read_words, FIGURE) if not hasattr(one, "certainty")]
+        figure_ms = _timed(lambda one=drafted, two=bent: _all_of(paper.alter(one, two)))
         true_ms = _timed(lambda one=drafted: paper.true(one))
-        slow |= statistics.median(alter_ms) > MARK_MS
+        slow |= max(statistics.median(alter_ms), statistics.median(figure_ms)) > MARK_MS
         print(
             f"| {kind} | {len(drafted.pieces)} | {statistics.median(draft_ms):.1f} | {statistics.median(alter_ms):.1f} "
-            f"| {max(alter_ms):.1f} | {statistics.median(true_ms):.1f} |"
+            f"| {max(alter_ms):.1f} | {statistics.median(figure_ms):.1f} | {statistics.median(true_ms):.1f} |"
         )
     return 1 if slow else 0
 
 
 LINES = ("lengthen piece=all by=2cm", "widen piece=all by=5mm at=hip", "allowance piece=all by=5mm edge=side")
+FIGURE = ("full-seat by=2cm", "full-abdomen by=1cm", "sway-back by=1cm")
+"""Those that solve: the waist is brought back to its length."""
 
 
 def _all_of(drafted: paper.Drafted) -> float:
