@@ -31,7 +31,7 @@ def read(text: str, *, corrections: dict[str, str] | None = None) -> Leaflet:
     own = header.own_words(text, found, words)
     if own:
         words = words.with_own(own)
-    names = size_names.settled(text, size_names.sizes(text, found), words)
+    names = size_names.sizes(text, found, words)
     printed = header.gauge(text, found, words)
     measure = gauge_of(printed[0], printed[1], Origin.PRINTED) if printed else None
     parts = [part for head in _split(text, found) for part in _part(text, head, words, len(names))]

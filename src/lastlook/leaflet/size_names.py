@@ -10,6 +10,7 @@ from lastlook.leaflet.trade.canon import canon
 from lastlook.leaflet.trade.tokens import number
 from lastlook.leaflet.trade.vocabulary import Vocabulary, vocabulary
 
+_AGE = r"(?:months?|mos\.?|years?|yrs?\.?)"
 _VALUE = r"\d+(?:[ -]\d+/\d+|\.\d+|[½¼¾⅓⅔⅛])?"
 _LIST = re.compile(
     rf"(?P<first>{_VALUE})\s*[\"”]?\s*[(\[]\s*(?P<more>(?:{_VALUE}\s*[\"”]?\s*(?:[,;/–-]|and|\s)\s*)*{_VALUE})\s*[\"”]?\s*[)\]]"
@@ -24,8 +25,11 @@ _ALONE = re.compile(r"(?m)^SIZE: (\S.{0,39}?) \(this size alone\)$")
 MOST_SIZES = 12
 
 
-def sizes(text: str, found: list[Head]) -> tuple[str, ...]:
-    """Return the sizes as the leaflet names them; empty where it names none."""
+def sizes(text: str, found: list[Head], words: Vocabulary) -> tuple[str, ...]:
+    """Return the sizes: of the ways the head can be read, the first that has as many as the body has figures.
+
+    Two groups of sizes have their figures in two lists. Where the head names none, they are counted only: 'size 1'.
+    """
     alone = _ALONE.search(text)
     if alone:
         return (alone[1],)
@@ -34,8 +38,25 @@ def sizes(text: str, found: list[Head]) -> tuple[str, ...]:
     )
     begun = BEGUN.search(text)
     front = _figures(text[: min(max(stop, 200), 4000, begun.start() if begun else 4000)])
-    one = _one(front)
-    return one or _named_first(front) or _changes(front) or _after_word(front) or _named(front) or _single(front)
+    readings = [reading for way in WAYS for reading in [way(front)] if reading]
+    told = _lists(text, words)
+    if told > 1:
+        fitting = next((one for one in readings if len(one) in (told, 2 * told)), ())
+        return fitting or tuple(f"size {number + 1}" for number in range(told))
+    first = readings[0] if readings else ("one size",)
+    hyphen = re.search(r"(?im)^\W*(?:sizes?|to fit)\b[^\d]{0,24}(\d+)\s*(?:-|–|to)\s*(\d+)\b(?!\s*[-,(\[])", front)
+    return ("-".join(first),) if hyphen and first == hyphen.groups() else first
+
+
+def _lists(text: str, words: Vocabulary) -> int:
+    """Return how many values most figures of the body have, 0 where too few have more than one."""
+    lists = Counter(
+        len(one.figures) for one in canon(text, 0, min(len(text), 30_000), words, 0).lexemes if len(one.figures) > 1
+    )
+    if not lists:
+        return 0
+    count, seen = lists.most_common(1)[0]
+    return count if seen > 2 and seen >= 0.6 * sum(lists.values()) else 0
 
 
 BEGUN = re.compile(r"(?i)\bcast(?:ing)? on \w+ (?:sts?\b|stitches)|\bcast on \d")
@@ -57,6 +78,38 @@ def _one(front: str) -> tuple[str, ...]:
         r"(?i)\bsize\W{0,3}(\d+)\s*(?:-|–|to|or)\s*(\d+)\s*(years?|yrs?|months?|mos)\b(?!\s*[(,;]\s*\d)", front
     )
     return (f"{match[1]}-{match[2]} {match[3].lower()}",) if match else ()
+
+
+def _ranges(front: str) -> tuple[str, ...]:
+    """Read sizes that are ranges: 'Size (36-38) (40-42)', 'Size 40 - 42 / Size 36-38 in parenthesis'."""
+    span = r"\d+\s*(?:-|–|to)\s*\d+"
+    row = re.search(rf"(?i)\bsizes?\W{{0,3}}((?:[(\[]?{span}[)\]]?[\s,;]*(?:and )?){{2,8}})", front)
+    pair = re.search(
+        rf"(?i)\bsizes?\W{{0,3}}({span})\W{{1,4}}sizes?\W{{0,3}}({span})\s*(?:are )?in (?:parenthes[ie]s|brackets)",
+        front,
+    )
+    values = list(pair.groups()) if pair else re.findall(span, row[1]) if row else []
+    return tuple(re.sub(r"\s*(?:-|–|to)\s*", "-", one) for one in values)
+
+
+def _ages(front: str) -> tuple[str, ...]:
+    """Read ages whose unit stands once or changes: '6 & 12 months', 'Sizes 6 months, 1 and 2 years'."""
+    match = re.search(rf"(?i)\b((?:\d+(?: {_AGE})?\s*(?:,|and|&|, and|;|or|\(|-)\s*){{1,7}}\d+) ({_AGE})\b", front)
+    if match is None:
+        return ()
+    parts = re.findall(rf"(?i)(\d+)(?: ({_AGE}))?", f"{match[1]} {match[2]}")
+    out: list[str] = []
+    unit = ""
+    for value, own in reversed(parts):
+        unit = own.lower() or unit
+        out.append(f"{value} {unit.rstrip('s')}" if value == "1" else f"{value} {unit}")
+    return tuple(reversed(out)) if len({one.split()[1].rstrip("s.") for one in out}) > 1 or "&" in match[1] else ()
+
+
+def _letters(front: str) -> tuple[str, ...]:
+    """Read sizes with letters: 'the smaller size (a) … the larger size (b)'."""
+    found = list(dict.fromkeys(re.findall(r"\(([a-fA-F])\)", front)))
+    return tuple(found) if len(found) > 1 and [one.lower() for one in found] == list("abcdef")[: len(found)] else ()
 
 
 def _single(front: str) -> tuple[str, ...]:
@@ -122,7 +175,7 @@ def _changes(front: str) -> tuple[str, ...]:
         r"(?P<b>(?:[\w½]|[^.\w]){1,80}?)\s*(?:are|is|in|given)\b",
         front, re.I | re.S,
     ) or re.search(
-        rf"(?is)(?<!changes for )\bsizes?\W{{0,3}}(?P<a>{_VALUE})\W{{1,4}}(?:sizes? )?(?P<b>{_VALUE}(?:\s*(?:,|and|&|-|, and)\s*{_VALUE})*)\s*(?:are )?in (?:parenthes[ie]s|brackets)", front
+        rf"(?is)(?<!changes for )\bsizes?\W{{0,3}}(?P<a>{_VALUE})(?: {_AGE})?\W{{1,4}}(?:sizes? )?(?P<b>{_VALUE}(?:\s*(?:,|and|&|-|, and)\s*{_VALUE})*)(?: {_AGE})?\s*(?:are )?in (?:parenthes[ie]s|brackets)", front
     )  # fmt: skip
     if not match:
         return ()
@@ -182,32 +235,10 @@ def _named(front: str) -> tuple[str, ...]:
     return ()
 
 
+WAYS = (_one, _ranges, _ages, _named_first, _changes, _after_word, _named, _letters, _single)
+"""The ways to read a head, the surest first."""
+
+
 def _labels(values: list[str]) -> tuple[str, ...]:
     out = tuple(" ".join(value.split()) for value in values)[:MOST_SIZES]
     return out if len(set(out)) == len(out) and all(number(one) < 1000 for one in out) else ()
-
-
-def settled(text: str, names: tuple[str, ...], words: Vocabulary) -> tuple[str, ...]:
-    """Return the sizes that the body bears out: 'SIZE: 34-36' is one where no figure is told for two."""
-    if not names:
-        return inferred(text, words)
-    pair = re.search(r"(?im)^\W*(?:sizes?|to fit)\b[^\d]{0,24}(\d+)\s*(?:-|–|to)\s*(\d+)\b(?!\s*[-,(\[])", text[:4000])
-    if len(names) == 2 and pair and names == pair.groups():
-        body = canon(text, 0, min(len(text), 30_000), words, 2).lexemes
-        if not any(len(one.figures) == 2 for one in body):
-            return ("-".join(names),)
-    return names
-
-
-def inferred(text: str, words: Vocabulary) -> tuple[str, ...]:
-    """Return sizes counted from the lists of figures in the body, where the head names none."""
-    lists = Counter(
-        len(one.figures) for one in canon(text, 0, min(len(text), 30_000), words, 0).lexemes if len(one.figures) > 1
-    )
-    if not lists:
-        return ("one size",)
-    count, seen = lists.most_common(1)[0]
-    many = sum(lists.values())
-    if seen < 3 or seen < 0.6 * many:
-        return ("one size",)
-    return tuple(f"size {number + 1}" for number in range(count))
