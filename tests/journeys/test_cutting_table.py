@@ -8,6 +8,7 @@ from collections.abc import Callable, Iterator
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
+from lastlook import lay, outfit
 from lastlook.finding import Edit
 from lastlook.web.behind import laying
 from tests.journeys.barriers import barriers
@@ -26,14 +27,22 @@ def _place(served: Served, name: str) -> dict[str, object]:
     return next(one for one in _placements(served) if one["id"] == name)
 
 
+@pytest.fixture(scope="module")
+def lay_found() -> outfit.Document:
+    """The outfit with a lay of its skirt, found once for all journeys."""
+    (one,) = outfit.derive(outfit.read(harbour())).sewn
+    assert one.problem is not None
+    found = lay.search(one.problem, passes=400, seed=1)
+    assert found.proven
+    return outfit.with_lay(harbour(), one, found)
+
+
 @pytest.fixture
-def laid(serve: Callable[..., Served], page: Page) -> Served:
-    """An outfit whose skirt was laid on its cloth by pressing the button."""
-    served = serve(harbour())
+def laid(serve: Callable[..., Served], page: Page, lay_found: outfit.Document) -> Served:
+    """An outfit whose skirt lies on its cloth."""
+    served = serve(lay_found)
     page.goto(served.url(TABLE))
-    expect(page.locator("h1")).to_have_text("Not laid yet")
-    page.click("#search")
-    expect(page.locator("h1")).to_contain_text("Left over:", timeout=60_000)
+    expect(page.locator("h1")).to_contain_text("Left over:")
     return served
 
 
@@ -48,7 +57,12 @@ def _drag(page: Page, name: str, x: float, y: float) -> None:
     page.mouse.move(from_x + x, from_y + y, steps=6)
 
 
-def test_a_search_lays_everything_and_the_headline_says_what_is_left(laid: Served, page: Page) -> None:
+def test_a_search_lays_everything_and_the_headline_says_what_is_left(serve: Callable[..., Served], page: Page) -> None:
+    laid = serve(harbour())
+    page.goto(laid.url(TABLE))
+    expect(page.locator("h1")).to_have_text("Not laid yet")
+    page.click("#search")
+    expect(page.locator("h1")).to_contain_text("Left over:", timeout=60_000)
     assert {one["id"] for one in _placements(laid)} >= {"Front", "Back"}
     assert barriers(page) == []
     assert "Proven" in page.inner_text(".lead")
@@ -130,12 +144,12 @@ def phone(browser: Browser) -> Iterator[Page]:
     context.close()
 
 
-def test_a_finger_moves_a_piece_for_a_left_handed_cutter(serve: Callable[..., Served], phone: Page) -> None:
-    served = serve(harbour(Edit("outfit.hand", "left")))
+def test_a_finger_moves_a_piece_for_a_left_handed_cutter(
+    serve: Callable[..., Served], phone: Page, lay_found: outfit.Document
+) -> None:
+    served = serve(outfit.change(lay_found, [Edit("outfit.hand", "left")]))
     phone.goto(served.url(TABLE))
     assert "begins on your right" in phone.inner_text(".lead")
-    phone.click("#search")
-    expect(phone.locator("h1")).to_contain_text("Left over:", timeout=60_000)
     before = _place(served, "Waistband")
     piece = phone.locator('g[data-name$="Waistband"] > path').first
     piece.scroll_into_view_if_needed()
@@ -153,7 +167,8 @@ def test_a_finger_moves_a_piece_for_a_left_handed_cutter(serve: Callable[..., Se
 def test_what_would_make_it_fit_is_tried_proven_and_taken(
     serve: Callable[..., Served], page: Page, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr(laying, "LONGEST_S", 3.0)
+    monkeypatch.setattr(laying, "LONGEST_S", 1.0)
+    monkeypatch.setattr(laying, "CHOICES_S", 12.0)
     served = serve(harbour(Edit("stock.cloth.green-flannel.length", "44 in")))
     page.goto(served.url(TABLE))
     page.click("#search")
