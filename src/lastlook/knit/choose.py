@@ -10,7 +10,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 
 from lastlook.knit.assemble import Plan
-from lastlook.knit.needle import Chooser, Hands, Point, Trouble, settle_in, work_piece
+from lastlook.knit.needle import Chooser, Hands, Live, Point, Trouble, settle_in, work_piece
 from lastlook.knit.needle.hands import Task
 from lastlook.knit.needle.state import World
 from lastlook.knit.prove import seams
@@ -24,6 +24,10 @@ MOST_TRIES = 160
 """How many ways of reading the whole leaflet are tried at most."""
 MOST_ROWS = 80_000
 """How many rows are worked for that at most."""
+
+
+def _most(live: Live) -> int:
+    return max((row.after for row in live.rows), default=live.n)
 
 
 @dataclass
@@ -48,7 +52,17 @@ class Outcome:
         pieces = tuple(
             (name, tuple((len(live.rows), live.n) for live in hands.parts)) for name, hands in self.pieces.items()
         )
-        return pieces, tuple((seam.a_length, seam.b_length) for seam in self.seams)
+        seams = tuple((seam.a_length, seam.b_length) for seam in self.seams)
+        return pieces, seams, tuple(_most(live) for hands in self.pieces.values() for live in hands.parts)
+
+
+def _stitches(shapes: tuple[object, ...]) -> tuple[object, ...]:
+    """Return what of some shapes are stitches; rows alone are no question."""
+    out = []
+    for shape in shapes:
+        pieces, most = shape[0], shape[2]  # type: ignore[index]
+        out.append((most, tuple((name, tuple(n for _, n in parts)) for name, parts in pieces)))
+    return tuple(out)
 
 
 @dataclass
@@ -200,6 +214,7 @@ def _choices(
             shapes.append(tuple(one.shape() for one in outcomes))
         equal = [number for number, one in enumerate(scores) if one <= score]
         differ = any(shapes[number] != shape for number in equal)
-        asks = len(equal) > 1 and differ and key not in given and point.matters == "counts"
+        counts = any(_stitches(shapes[number]) != _stitches(shape) for number in equal if shapes[number])
+        asks = len(equal) > 1 and counts and key not in given and point.matters == "counts"
         out.append(Choice(point, taken, tuple(scores), differ, asks, key in given, tuple(shapes)))
     return out

@@ -22,7 +22,9 @@ def verdict(outcome: Outcome, decided: Sequence[Choice], hidden: bool) -> str:
     troubles = [one for hands in outcome.pieces.values() for one in hands.troubles]
     troubles += leans(outcome.pieces)
     apart = [seam for seam in outcome.seams if seam.meets is Meets.NO]
-    if any(not one.doubted for one in troubles) or any(not in_doubt(outcome, seam) for seam in apart):
+    if any(not one.doubted and not one.follows for one in troubles) or any(
+        not in_doubt(outcome, seam) for seam in apart
+    ):
         return DOES_NOT
     if any(one.asked for one in decided):
         return NEEDS_ANSWER

@@ -105,8 +105,17 @@ def needles(hands: Hands, step: Step) -> None:
         total = sum(hands.at(part) for part in step.parts)
         if compare(hands, step.span, total, hands.live.n, "needles"):
             spans = step.spans if len(step.spans) == len(step.parts) else (step.span,) * len(step.parts)
+            _by_heel(hands, step, spans)
             for part, span in zip(step.parts, spans, strict=True):
                 hands.counts.append(Count(span, hands.at(part), hands.at(part), hands.live.number, "needle"))
+
+
+def _by_heel(hands: Hands, step: say.Needles, spans: tuple[Span, ...]) -> None:
+    """The last needle of a gusset holds what was picked up last and the part of the heel knitted on to it."""
+    picked = [count for source, count in hands.picked if "heel" in source or "side" in source]
+    if len(step.parts) == 3 and hands.heel_taken and picked:
+        compare(hands, spans[-1], hands.at(step.parts[-1]), picked[-1] + hands.heel_taken, "needle")
+        hands.heel_taken = 0
 
 
 def buttonholes(hands: Hands, step: Step) -> None:

@@ -160,6 +160,8 @@ def _measured_from(hands: Hands, place: str) -> int:
         return hands.sections.get("foot", hands.live.number) - 1 - 0
     if place == "marker" and hands.marker_row is not None:
         return hands.marker_row
+    if place in ("neck", "shoulder", "bo", "division"):
+        return hands.sections.get(place, hands.live.base + 1) - 1
     return 0
 
 

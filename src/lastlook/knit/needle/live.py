@@ -54,6 +54,8 @@ class Live:
     """Stitches left unworked behind where the row starts, after a turn."""
     beyond: int = 0
     """Stitches left unworked at the end the next row goes towards, after the turn before."""
+    across: int = 0
+    """How many stitches a row of a heel goes across the turn before; 0 until that is told."""
     base: int = 0
     """The number of the row before its first."""
     offset: float = 0.0

@@ -332,6 +332,8 @@ def off_row(hands: Hands, n: int, edge: str, span: Span) -> bool:
     live = hands.live
     if n > live.n:
         hands.trouble("row-long", span, n, live.n, "bind off")
+        if live.n:
+            hands.settle_last()
         return False
     if n == live.n and (live.outer or live.inner):
         live.ended = "bound off"

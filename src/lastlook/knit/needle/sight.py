@@ -23,7 +23,7 @@ MOVES = re.compile(
 SHAPES = re.compile(
     r"(?i)\b(?:rais\w+|pick\w*|tak(?:e|ing|en) (?:in|up)|inc\w*|dec\w*|narrow\w*|widen\w*|cast\w*|bind\w*|tog|together|"
     r"repeat\w*|drop\w*|instead|except\w*|omit\w*|less|fewer|more|without|both sides|each side|other side|"
-    r"intak\w*|tak\w+ off|let off|leav\w*)\b"
+    r"intak\w*|tak\w+ off|let off|leav\w+(?! (?:an?|about|\d+|[\w½¼¾-]+)[ -].{0,16}(?:end|inch|ins\b|opening|cm)))\b"
 )
 PROSE = ("prose", "manner", "aside", "hem")
 """Kinds of words that move no stitch as far as is known."""

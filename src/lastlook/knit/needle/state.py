@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from lastlook.finding import Span
 from lastlook.knit.needle.chooser import Chooser, Option, Point
@@ -154,6 +154,8 @@ class Hands:
     """A count of part of the stitches that was printed before the work divides."""
     following: Step | None = None
     """The step after the one that is being carried out."""
+    heel_taken: int = 0
+    """Stitches of the heel that were knitted on to the last needle after picking up along it."""
     needle_parts: list[int] = field(default_factory=list)
     parts_shaped: bool = False
     """Whether the piece was shaped after its pattern began, so that its rows no longer fit as printed."""
@@ -178,8 +180,12 @@ class Hands:
         follows = self.is_heir or any(not one.follows for one in self.troubles)
         row = self.live.number if self.live else None
         blind = self.blind or (self.unread and kind in LONG)
-        far = not blind and is_far(kind, worked, stated)
+        far = not blind and (is_far(kind, worked, stated) or any(one.far for one in self.troubles))
         self.troubles.append(Trouble(kind, span, self.name, row, worked, stated, words, blind, follows, far))
+
+    def settle_last(self) -> None:
+        """The gap of the trouble told last is no misreading, however wide it is."""
+        self.troubles[-1] = replace(self.troubles[-1], far=False)
 
     def choose(self, what: str, span: Span, options: tuple[tuple[str, int], ...], matters: str = "counts") -> int:
         """Ask which of several meanings is taken; the key is the piece and the phrase."""

@@ -31,8 +31,8 @@ class Trouble:
         return self.blind or self.far
 
 
-NEAR = {"row-short": (3, 0.03), "row-long": (3, 0.03), "count-short": (4, 0.12), "count-over": (4, 0.12),
-        "goal-unreachable": (3, 0.0)}  # fmt: skip
+NEAR = {"row-short": (3, 0.03), "row-long": (3, 0.03), "count-short": (8, 0.15), "count-over": (8, 0.15),
+        "goal-unreachable": (3, 0.0), "length-too-short": (6, 0.35)}  # fmt: skip
 """How far apart the numbers of a slip lie: so many stitches, or such a share of them (our own 1,200 changed figures;
 real slips are one stitch, one repeat or one digit out)."""
 

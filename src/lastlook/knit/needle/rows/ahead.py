@@ -7,7 +7,7 @@ from lastlook.knit.needle.counting import compare
 from lastlook.knit.needle.live import Event, Live
 from lastlook.knit.needle.solve import Solved, fixed_uses, solve
 from lastlook.knit.needle.state import Hands
-from lastlook.leaflet.instruction import Group, Held, RowOf, Run, Taken, Work
+from lastlook.leaflet.instruction import Group, Held, RowOf, Run, Taken, Turn, Work
 
 
 def more_of(hands: Hands, run: Run, span: Span) -> int:
@@ -62,12 +62,36 @@ def short_row(hands: Hands, step: RowOf, solved: Solved) -> None:
     live = hands.live
     left = solved.left
     total = live.n
+    _across(hands, step, solved)
     row_ = hands.add(solved.used, solved.gives, tuple(solved.events), step.span, words=hands.words_of(step.span))
     row_.used = solved.used
     live.behind, live.beyond = left, live.behind
     live.n = total - solved.used + solved.gives
     row_.after = live.n
     hands.sections.setdefault("turned", row_.number)
+
+
+def _across(hands: Hands, step: RowOf, solved: Solved) -> None:
+    """A row of a heel goes up to the turn before and goes as far across it as the rows before did."""
+    live = hands.live
+    body = [item for item in step.run if not isinstance(item, Turn)]
+    if live.behind <= 0 or live.beyond <= 0 or not all(isinstance(item, Work) and item.n for item in body):
+        return
+    shaped = [spot for spot, item in enumerate(body) if _takes(item)]
+    before = hands.recent[-1].run if hands.recent else ()
+    if not shaped or not any(_takes(item) for item in before):
+        return
+    size = hands.world.size
+    reached = fixed_uses(tuple(body[: shaped[-1] + 1]), size)
+    across = reached - (live.n - live.behind - live.beyond)
+    if live.across and across != live.across and abs(across - live.across) <= 2:
+        wanted = solved.used + live.across - across
+        hands.trouble("row-short" if across < live.across else "row-long", step.span, solved.used, wanted, "turn")
+    live.across = live.across or across
+
+
+def _takes(item: object) -> bool:
+    return isinstance(item, Work) and (item.gives < item.uses or item.name == "psso")
 
 
 def round_by_needle(hands: Hands, step: RowOf, needles: tuple[Run, ...]) -> None:
@@ -126,6 +150,7 @@ def gather(hands: Hands, step: RowOf, run: Run) -> None:
             hands.held.pop(0)
             live.rounds = live.rounds or hands.was_round
         elif not item.picked_up and any(word in item.source for word in ("heel", "sole", "of <")):
+            hands.heel_taken = count
             continue
         else:
             more += count

@@ -97,8 +97,8 @@ def _next(run: Run, hands: Hands) -> Run:
         return (*out, Turn())
     longest = max(head, key=lambda spot: _figure(out[spot], size))
     others = sum(_used(out[spot], size) for spot in range(first + 1) if spot != longest and spot < len(out))
-    # The row goes up to the turn before and one stitch across it, which the decrease takes in.
-    plain = between + 1 - others if between else _figure(out[longest], size) + tail
+    # The row goes up to the turn before and, with its decrease, one stitch across it, or as many as were told.
+    plain = between + (hands.live.across or 1) - others if between else _figure(out[longest], size) + tail
     work = out[longest]
     if isinstance(work, Work):
         out[longest] = replace(work, n=Figure((float(max(0, plain)),)))

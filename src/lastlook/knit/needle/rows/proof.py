@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from dataclasses import replace
 
 from lastlook.finding import Span
 from lastlook.knit.needle.parts.holder import take
@@ -42,7 +41,7 @@ def _near(hands: Hands, run: Run) -> None:
     gap = abs(last.worked - last.stated)
     sizes = [fixed_uses(item.items, hands.world.size) for item in run if isinstance(item, Group) and item.times]
     if last.far and any(size and gap in (size, 2 * size) for size in sizes):
-        hands.troubles[-1] = replace(last, far=False)
+        hands.settle_last()
 
 
 def _folded(hands: Hands, step: RowOf, solved: Solved) -> bool:
