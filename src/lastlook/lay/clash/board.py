@@ -31,6 +31,14 @@ class Table:
 
 
 @dataclass(frozen=True, eq=False)
+class Clear:
+    """Whether a second variant is clear of a first one, 1 or 0, by the difference of their lattice places."""
+
+    first: tuple[int, int]
+    flags: NDArray[np.uint8]
+
+
+@dataclass(frozen=True, eq=False)
 class Ground:
     """Where one variant may lie: the origin of its lattice, and zero or blocked for each place."""
 
@@ -65,6 +73,7 @@ class Board:
         self.of_job = tuple(tuple(self.number[id(one)] for one in job.variants) for job in self.jobs)
         self._grounds: dict[int, Ground] = {}
         self._tables: dict[tuple[int, int], Table] = {}
+        self._clear: dict[tuple[int, int, float], Clear] = {}
         self._to: dict[int, dict[int, Table]] = {}
         self._planes: dict[tuple[int, int], Planes] = {}
         self._fixed: dict[int, Planes] = {}
@@ -160,7 +169,26 @@ class Board:
             self.tables_to(b)[a] = self._tables[(a, b)]
         return self._tables[(a, b)]
 
+    def clear(self, a: int, b: int, share: float) -> Clear:
+        """Return where b is clear of a, if a share of the slack may overlap."""
+        key = (a, b, share)
+        if key not in self._clear:
+            if (b, a, share) in self._clear:
+                other = self._clear[(b, a, share)]
+                nx, ny = other.flags.shape
+                first = (-(other.first[0] + nx - 1), -(other.first[1] + ny - 1))
+                self._clear[key] = Clear(first, np.ascontiguousarray(other.flags[::-1, ::-1]))
+            else:
+                first, within = self._within(a, b, share * self.slack_mm)
+                self._clear[key] = Clear(first, (~within).astype(np.uint8))
+        return self._clear[key]
+
     def _make_table(self, a: int, b: int) -> Table:
+        first, within = self._within(a, b, self.slack_mm)
+        return Table(first, raster.depth(within, self.step))
+
+    def _within(self, a: int, b: int, less_mm: float) -> tuple[tuple[int, int], raster.Inside]:
+        """Return from which difference of places on, and at which of them, b overlaps a by more than so much."""
         shapes = self.no_fits(a, b)
         at_a, at_b = self.ground(a).origin, self.ground(b).origin
         low = np.min([one.min(0) for one in shapes], 0)
@@ -170,8 +198,9 @@ class Board:
         last = np.ceil((high - base) / self.step).astype(int)
         start = base + first * np.array(self.step)
         size = (int(last[0] - first[0] + 1), int(last[1] - first[1] + 1))
-        within = raster.inside(shapes, (float(start[0]), float(start[1])), self.step, size, self.slack_mm)
-        return Table((int(first[0]), int(first[1])), raster.depth(within, self.step))
+        return (int(first[0]), int(first[1])), raster.inside(
+            shapes, (float(start[0]), float(start[1])), self.step, size, less_mm
+        )
 
     def planes(self, a: int, b: int) -> Planes:
         """Return the half-planes of the no-fit shapes of two variants."""

@@ -21,7 +21,7 @@ from lastlook.lay.wanted import Problem
 
 EXTRA_PASSES = 150
 """How long a lay on a given cloth is still made shorter once it fits, for the sake of what is left over."""
-PLAN_PASSES = 400
+PLAN_PASSES = 200
 FIRST_PASSES = 60
 """How long each of several plans is searched at its first turn; later turns are longer."""
 DEFAULT_PASSES = 2000
@@ -139,7 +139,7 @@ def _hunt(hunt: Hunt, goal: Goal, queue: _Queue) -> None:
         if id(plan) not in runners:
             runners[id(plan)] = Runner(hunt, plan, reach)
         runner = runners[id(plan)]
-        if hunt.best is not None or runner.start(reach):
+        if hunt.best is not None or (turn == 0 and runner.start(reach)) or runner.build(reach, turn):
             break
         budget = PLAN_PASSES if queue.is_single() else min(PLAN_PASSES, FIRST_PASSES * (turn + 1))
         if runner.loosen(reach, budget):

@@ -9,6 +9,7 @@ from numpy.typing import NDArray
 
 from lastlook.lay.clash import Board, Plan, placement_of
 from lastlook.lay.placement import Placement
+from lastlook.lay.search.build import Builder, Half, taste
 from lastlook.lay.search.hunt import Hunt
 from lastlook.lay.search.loosen import construct, disturb, sweep, throw_in
 from lastlook.lay.search.separate import Apart, Separator
@@ -29,6 +30,14 @@ STRIKE_PASSES = 120
 LEFT_MM = 1e-3
 """Overlap that may be left for the judge to have a look at all."""
 ORDERS = 4
+BREADTHS = (4, 4, 8, 4, 16)
+"""How many half-built lays are kept, from turn to turn."""
+TRIES = 12
+FOLLOWED = 3
+"""How many of the lays that were built are loosened when they are not whole."""
+PUSHED = 24
+"""How many of the whole lays that were built are pushed apart."""
+FOLLOW_PASSES = 60
 PULLS = 16
 ANEW = 0.1
 POOL = 8
@@ -47,6 +56,8 @@ class Runner:
         cells, slack = (CELLS, SLACK) if len(plan.jobs) <= FEW_JOBS else (FINE_CELLS, 0.0)
         self.board = Board(hunt.cloth, plan.jobs, math.sqrt(max(ground, 1.0) / cells), slack)
         self.state = State(self.board, reach_mm, hunt.chance)
+        self._builder: Builder | None = None
+        self._built_mm = 0.0
         self._new_phases()
 
     def _new_phases(self) -> None:
@@ -74,6 +85,46 @@ class Runner:
         throw_in(self.state, left)
         self.state.note_all()
         return False
+
+    def build(self, length_mm: float, turn: int) -> bool:
+        """Build lays up; push apart the whole ones, loosen the others; return whether one became a lay."""
+        state = self.state
+        state.length_mm = length_mm
+        builder = self._builder
+        if builder is None or self._built_mm != length_mm:
+            builder = self._builder = Builder(self.board, state.columns)
+            self._built_mm = length_mm
+        by = taste(BREADTHS[turn % len(BREADTHS)], TRIES, self.hunt.chance)
+        halves = builder.build(by, self.hunt.chance, self.hunt.go)
+        for spot, half in enumerate(halves[:PUSHED]):
+            whole = not any(half.left)
+            if not (whole or spot < FOLLOWED):
+                break
+            if not self._lie(builder, half):
+                continue
+            if whole and self._settle(length_mm):
+                return True
+            if spot < FOLLOWED and self.loosen(length_mm, FOLLOW_PASSES):
+                return True
+            if not self.hunt.may_still():
+                return False
+        return False
+
+    def _lie(self, builder: Builder, half: Half) -> bool:
+        """Lay everything as it was built, and throw the rest in; return whether all has a place."""
+        state = self.state
+        state.variant = [-1] * len(state.variant)
+        state.weights[:] = 1
+        left = [list(jobs) for jobs in builder.kinds]
+        for kind, number, place in half.lying:
+            job = left[kind].pop(0)
+            state.variant[job], state.place[job] = number, place
+        state.phase = {**state.phase, **dict(half.phase)}
+        rest = [job for jobs in left for job in jobs]
+        rest.sort(key=lambda job: -self.board.jobs[job].area_mm2)
+        ok = throw_in(state, rest)
+        state.note_all()
+        return ok
 
     def _offer_part(self, left: list[int]) -> None:
         jobs = [job for job in range(len(self.board.jobs)) if job not in left]
