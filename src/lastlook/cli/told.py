@@ -126,3 +126,13 @@ def print_sheets(derived: outfit.Derived, judged: outfit.Verdict, place: Path) -
     for name, data in printed.files:
         (place / name).write_bytes(data)
     return printed
+
+
+def write_text(place: str, text: str) -> bool:
+    """Write a text file; False, with one clear line on standard error, where it can't be."""
+    try:
+        Path(place).write_text(text, encoding="utf-8")
+    except OSError as slip:
+        print(f"{place} can't be written: {slip.strerror}. Name another file.", file=sys.stderr)
+        return False
+    return True

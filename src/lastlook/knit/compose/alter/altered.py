@@ -6,7 +6,8 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from lastlook.finding import Certainty, Finding, Where
-from lastlook.knit.compose.alter.cap import cap_over_mm, has_cap, refit, refitted
+from lastlook.knit.compose.alter.build import in_pieces, in_rounds
+from lastlook.knit.compose.alter.cap import cap_over_mm, printed_over_mm, refit, refitted
 from lastlook.knit.compose.alter.changes import Changes, is_band, is_body, is_sleeve, stretching
 from lastlook.knit.compose.alter.made import follow
 from lastlook.knit.compose.alter.settled import settled
@@ -20,15 +21,16 @@ from lastlook.knit.compose.alter.shape.band import (
     shaped_inside,
 )
 from lastlook.knit.compose.alter.shape.divided import set_out
-from lastlook.knit.compose.alter.shape.profile import rows_to_spare, underarm_row
+from lastlook.knit.compose.alter.shape.profile import rows_to_spare, stretches, underarm_row
 from lastlook.knit.compose.alter.shape.recompose import Foot, Stretching, is_above, recompose
 from lastlook.knit.compose.alter.shape.scale import Scale
+from lastlook.knit.compose.alter.shape.shoulder import has_armhole, has_shoulders
 from lastlook.knit.compose.alter.unaltered import unaltered
 from lastlook.knit.compose.alter.written import write_altered
 from lastlook.knit.compose.composed import Composed, FinishedMeasure, cant_hold, not_composed, off_target
 from lastlook.knit.reading import LeafletReading, SizeReading
 from lastlook.knit.worked import WorkedPiece
-from lastlook.piece import Mate
+from lastlook.piece import Seam
 from lastlook.quantity import Gauge, Missing, Spread
 
 PLAIN = ("stockinette", "rib", "garter", "seed", "moss", "reverse")
@@ -53,28 +55,45 @@ def alter(reading: LeafletReading, size: SizeReading, changes: Changes) -> Compo
     asked = _asked(knitted, changes, across, up, following)
     clash = [one for piece in knitted if (one := _too_much(piece, asked[id(piece)]))]
     clash += [one for one in told if one.kind == "word-unread"]
+    if changes.wider_mm.get("shoulder") and not any(has_shoulders(piece) for piece in knitted if is_body(piece)):
+        clash.append(_no_shoulders(title))
     if clash:
         return not_composed(title, size.size, clash)
     scale = Scale(wanted.stitches.best / printed.stitches.best, wanted.rows.best / printed.rows.best)
     mates = tuple(seam.mate for seam in size.seams)
     try:
-        pieces, caps = _with_cap(knitted, scale, settled(knitted, scale, asked), (printed, wanted), mates)
+        pieces, caps = _with_cap(knitted, scale, settled(knitted, scale, asked), (printed, wanted), size.seams)
     except ValueError:
         return not_composed(title, size.size, [_runs_out()])
     measures = _all_measures(knitted, pieces, printed, wanted, asked)
     findings = [
         *told,
         *caps,
-        *(_not_carried(piece) for piece in knitted if _pattern(piece)),
+        *(_not_carried(piece) for piece in knitted if _pattern(piece) and piece.part_of is None),
         *off_target(measures, 100.0 / wanted.rows.best + 200.0 / wanted.stitches.best),
         *(plain_band(piece) for piece in bands if shaped_inside(piece)),
         *(left_out(piece) for piece in crocheted),
         *(plain_band(piece) for piece in told_of),
     ]
     whole = (*pieces, *(band(piece, scale) for piece in bands))
+    built = _built(whole, changes.build, wanted)
+    if isinstance(built, Finding):
+        return not_composed(title, size.size, [built])
+    whole, built_so = built
+    findings += built_so
     left = [piece for piece in whole if piece.name not in done and piece.part_of not in done]
     leaflet = write_altered(title, left, wanted, size.size)
     return Composed(title, size.size, leaflet, whole, mates, measures, (), tuple(findings))
+
+
+def _built(
+    pieces: tuple[WorkedPiece, ...], build: str | None, gauge: Gauge
+) -> tuple[tuple[WorkedPiece, ...], list[Finding]] | Finding:
+    """Return the pieces built as is asked, with what there is to say of it."""
+    if build is None:
+        return pieces, []
+    made = in_rounds(pieces, gauge) if build == "round" else in_pieces(pieces)
+    return made if isinstance(made, Finding) else (made[0], [made[1]])
 
 
 def _all_measures(
@@ -107,6 +126,7 @@ def _asked(
             below = 0 if piece.part_of else more.below_rows
             rows = {"below_rows": old.below_rows + below, "above_rows": old.above_rows + more.above_rows}
             out[id(piece)] = replace(old, **rows)
+    out = _at_shoulders(knitted, round(changes.wider_mm.get("shoulder", 0.0) * across), out)
     for piece in knitted:
         parts = [one for one in knitted if one.part_of == piece.name]
         if not parts:
@@ -130,19 +150,34 @@ def _all(knitted: list[WorkedPiece], scale: Scale, asked: dict[int, Stretching])
     return tuple(_long_edges(old, new, knitted, out) for old, new in zip(knitted, out, strict=True))
 
 
+def _at_shoulders(knitted: list[WorkedPiece], stitches: int, asked: dict[int, Stretching]) -> dict[int, Stretching]:
+    """Return what each piece gets, with shoulders so much wider; of a piece that divides, where its armhole is."""
+    out = dict(asked)
+    for piece in knitted if stitches else ():
+        if not is_body(piece):
+            continue
+        parts = [one for one in knitted if one.part_of == piece.name]
+        whole = next((one for one in knitted if one.name == piece.part_of), piece)
+        shaped_below = any(has_armhole(stretches(whole), edge) for edge in ("left", "right"))
+        here = stitches if (piece is whole) == shaped_below else 0
+        shoulder = 0 if parts else stitches
+        out[id(piece)] = replace(out[id(piece)], shoulder=shoulder, armhole=here)
+    return out
+
+
 def _with_cap(
     knitted: list[WorkedPiece],
     scale: Scale,
     asked: dict[int, Stretching],
     gauges: tuple[Gauge, Gauge],
-    mates: Sequence[Mate],
+    seams: Sequence[Seam],
 ) -> tuple[tuple[WorkedPiece, ...], list[Finding]]:
     """Return every piece, a set-in cap as much longer than its armhole as it was."""
     printed, wanted = gauges
     pieces = _all(knitted, scale, asked)
     sleeve = next((piece for piece in knitted if is_sleeve(piece)), None)
-    was = cap_over_mm(knitted, printed)
-    if sleeve is None or was is None or not has_cap(mates):
+    was, laid = cap_over_mm(knitted, printed), printed_over_mm(seams)
+    if sleeve is None or was is None or laid is None:
         return pieces, []
 
     def higher(rows: int) -> dict[int, Stretching]:
@@ -155,7 +190,7 @@ def _with_cap(
         except ValueError:
             return None
 
-    rows = refit(over, was, 100.0 / wanted.rows.best) if isinstance(wanted.rows, Spread) else 0
+    rows = refit(over, was, laid, 100.0 / wanted.rows.best) if isinstance(wanted.rows, Spread) else 0
     return (_all(knitted, scale, higher(rows)), [refitted(rows, sleeve.name)]) if rows else (pieces, [])
 
 
@@ -256,6 +291,14 @@ def _not_carried(piece: WorkedPiece) -> Finding:
         "The widths are right, but a repeat may end in the middle of itself.",
         "Centre the pattern on the new count, or keep to stockinette.",
         where=Where(piece=piece.name),
+    )
+
+
+def _no_shoulders(title: str) -> Finding:
+    return cant_hold(
+        f"{title} has no shoulders of its own to make narrower or wider.",
+        "Shoulders are bound off above a shaped armhole; a raglan or a straight top has none.",
+        "Ask for another upper arm or bust instead.",
     )
 
 

@@ -15,7 +15,7 @@ from lastlook.knit.compose.alter.changes import is_sleeve
 from lastlook.knit.compose.alter.shape.profile import signed, underarm_row
 from lastlook.knit.compose.alter.shape.shoulder import shoulder_row
 from lastlook.knit.worked import WorkedPiece
-from lastlook.piece import Mate, Unit
+from lastlook.piece import Seam, Unit
 from lastlook.quantity import Gauge, Missing
 
 MOST_ROWS = 40
@@ -25,9 +25,10 @@ NEAR_MM = 4.0
 """A difference that no tape would show along an armhole: common practice, no source."""
 
 
-def has_cap(mates: Sequence[Mate]) -> bool:
-    """Whether a sleeve's cap is laid along an armhole."""
-    return any(mate.unit is Unit.MM and mate.b.edge == "cap" for mate in mates)
+def printed_over_mm(seams: Sequence[Seam]) -> float | None:
+    """Return by how much the cap is longer than its armhole as the reader laid them; None where there is no cap."""
+    found = next((seam for seam in seams if seam.mate.unit is Unit.MM and seam.mate.b.edge == "cap"), None)
+    return None if found is None else found.b_length - found.a_length
 
 
 def cap_over_mm(pieces: Sequence[WorkedPiece], gauge: Gauge) -> float | None:
@@ -44,12 +45,15 @@ def cap_over_mm(pieces: Sequence[WorkedPiece], gauge: Gauge) -> float | None:
     return cap - hole
 
 
-def refit(over: Callable[[int], float | None], wanted_mm: float, up: float) -> int:
-    """Return the rows more, even, with which the cap is `wanted_mm` longer than the armhole; `up` is a row in mm."""
+def refit(over: Callable[[int], float | None], was_mm: float, printed_mm: float, up: float) -> int:
+    """Return the rows more, even, with which the cap goes round the armhole as it did; `up` is a row in mm.
+
+    `was_mm` is the difference as it is laid here, `printed_mm` as the reader laid it.
+    """
     now = over(0)
-    if now is None or abs(now - wanted_mm) <= NEAR_MM:
+    if now is None or abs(now - was_mm) <= NEAR_MM:
         return 0
-    wanted_mm = max(-EASED_MM, min(EASED_MM, wanted_mm))
+    wanted_mm = was_mm + max(-EASED_MM, min(EASED_MM, printed_mm)) - printed_mm
     best, miss = 0, abs(now - wanted_mm)
     step = -2 if now > wanted_mm else 2
     for rows in range(step, step * MOST_ROWS // 2, step):

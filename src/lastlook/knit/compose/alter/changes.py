@@ -11,7 +11,7 @@ from lastlook.knit.worked import WorkedPiece
 from lastlook.quantity import Gauge, Unread, read_length
 
 LONGER = ("body", "sleeve", "armhole")
-WIDER = ("upper-arm", "bust")
+WIDER = ("upper-arm", "bust", "shoulder")
 MOST_MM = 400.0
 BODY = ("back", "front", "body", "vest")
 
@@ -34,11 +34,13 @@ class Changes:
     wider_mm: Mapping[str, float] = field(default_factory=dict)
     made: tuple[Made, ...] = ()
     """Pieces that came off the needles; the others follow them."""
+    build: str | None = None
+    """'round' or 'pieces'; None as it is."""
 
     @property
     def is_nothing(self) -> bool:
         """Whether nothing is asked."""
-        return self.gauge is None and not self.longer_mm and not self.wider_mm and not self.made
+        return self.gauge is None and not self.longer_mm and not self.wider_mm and not self.made and not self.build
 
 
 def read_changes(texts: list[str], known: tuple[str, ...], sign: float) -> dict[str, float] | Unread:

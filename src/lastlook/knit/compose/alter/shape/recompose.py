@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from lastlook.knit.compose.alter.shape.holes import opened, pocket
 from lastlook.knit.compose.alter.shape.profile import EDGES, Stretch, stretches, underarm_row
 from lastlook.knit.compose.alter.shape.scale import Scale, spread
-from lastlook.knit.compose.alter.shape.shoulder import is_one_sided, shoulder, to_shoulder
+from lastlook.knit.compose.alter.shape.shoulder import has_armhole, is_one_sided, shoulder, to_shoulder, widen
 from lastlook.knit.compose.craft.needle import Needle
 from lastlook.knit.worked import Act, Ended, Shaping, Side, WorkedPiece
 from lastlook.piece import Edge
@@ -19,6 +19,8 @@ from lastlook.piece import Edge
 ABOVE = ("raglan", "armhole", "cap", "neck", "shoulder")
 """Words in the names of edges that begin at the underarm."""
 BIND_OFF_ROWS = 2
+MANY = 3
+"""So many stitches in a row are spread along it."""
 SMALL_END = 3
 """A piece that ends on so few stitches has to end on exactly those."""
 
@@ -35,6 +37,10 @@ class Stretching:
     """Stitches at the underarm, half of them at each edge, taken off again above it."""
     all_through: int = 0
     """Stitches from cast-on to underarm, taken off again above it."""
+    shoulder: int = 0
+    """Stitches that each shoulder has more."""
+    armhole: int = 0
+    """Stitches that each armhole takes less above its bind-off."""
 
 
 @dataclass(frozen=True)
@@ -67,7 +73,8 @@ def recompose(piece: WorkedPiece, scale: Scale, more: Stretching = Stretching(),
         if mouth:
             needle.row(part.structure, opened(part.rows[0], scale.cast_on(mouth, 2)))
         else:
-            _work(needle, part, height, taken)
+            extra = {edge: round(-more.armhole / scale.stitches) for edge in _arms(parts, part)}
+            _work(needle, part, height, taken, extra)
     return WorkedPiece(
         piece.name,
         piece.part_of,
@@ -122,19 +129,21 @@ def _takes(piece: WorkedPiece, parts: tuple[Stretch, ...], scale: Scale, more: S
         for above in (False, True):
             mine = [spot for spot, part in enumerate(parts) if part.above is above]
             tail = shoulder(parts, edge) if above else []
+            arm = more.armhole if above and has_armhole(parts, edge) else 0
             wider = 0 if edge == "inside" else (more.at_underarm if not above else -_all(more)) // 2
             whole = sum(abs(parts[spot].takes(edge)) for spot in mine if not parts[spot].hard)
             old = new = 0
             for spot in mine:
                 if tail and spot == tail[0]:
-                    old, new, wider = 0, 0, 0
+                    old, new, wider, arm = 0, 0, 0, 0
                 old += parts[spot].takes(edge)
                 share = _share(parts, mine, spot, edge, whole)
-                step = scale.count(old) - round(wider * share) - new
+                step = scale.count(old) - round((wider + arm) * share) - new
                 if parts[spot].hard and parts[spot].takes(edge):
                     step = max(1, step) if parts[spot].takes(edge) > 0 else min(-1, step)
                 out[spot][edge] = step
                 new += step
+            widen(out, tail, edge, more.shoulder)
     return out
 
 
@@ -181,13 +190,20 @@ def _arm_weight(parts: tuple[Stretch, ...], edge: str) -> int:
     return first.takes(edge) if first is not None and first.above else 0
 
 
-def _work(needle: Needle, part: Stretch, height: int, taken: dict[str, int]) -> None:
+def _arms(parts: tuple[Stretch, ...], part: Stretch) -> list[str]:
+    """Return the edges at which a stretch shapes an armhole."""
+    if part.hard or not part.above:
+        return []
+    return [edge for edge in ("left", "right") if part.takes(edge) > 0 and has_armhole(parts, edge)]
+
+
+def _work(needle: Needle, part: Stretch, height: int, taken: dict[str, int], extra: dict[str, int]) -> None:
     old = len(part.rows)
     if height == old and all(taken.get(edge, 0) == part.takes(edge) for edge in EDGES):
         for row in part.rows:
             needle.row(row.structure, row.shapings)
         return
-    rows = {edge: spread(part.events(edge), old, abs(taken.get(edge, 0)), height) if height else [] for edge in EDGES}
+    rows = {edge: _spread(part, edge, abs(taken.get(edge, 0)), height, extra.get(edge, 0)) for edge in EDGES}
     for spot in range(height):
         shapings = []
         for edge in EDGES:
@@ -195,6 +211,33 @@ def _work(needle: Needle, part: Stretch, height: int, taken: dict[str, int]) -> 
             if count:
                 shapings.append(_shaping(part, edge, count, taken[edge]))
         needle.row(part.structure, shapings)
+
+
+def _spread(part: Stretch, edge: str, events: int, height: int, extra: int) -> list[int]:
+    """Return how many stitches an edge takes in each new row; what is spread along a row stays together in one.
+
+    What an armhole takes beyond its own goes on in its last cadence, so that back and front stay alike.
+    """
+    old = _went_on(part.events(edge), extra, len(part.rows))
+    together = sorted(set(old))
+    if not height or not together or len(old) < MANY * len(together) or not events:
+        return spread(old, len(part.rows), events, height) if height else []
+    rows = max(1, min(events, round(len(together) * height / len(part.rows))))
+    spots = [spot for spot, one in enumerate(spread(together, len(part.rows), rows, height)) if one]
+    each, more = divmod(events, len(spots))
+    out = [0] * height
+    for number, spot in enumerate(spots):
+        out[spot] = each + (number < more)
+    return out
+
+
+def _went_on(old: tuple[int, ...], extra: int, rows: int) -> tuple[int, ...]:
+    """Return shapings with so many more at their last distance, or so many fewer."""
+    if extra <= 0 or len(old) < 2:
+        return old[: len(old) + extra] if -len(old) < extra < 0 else old
+    gap = max(1, old[-1] - old[-2])
+    more = tuple(old[-1] + gap * number for number in range(1, extra + 1))
+    return (*old, *(spot for spot in more if spot < rows))
 
 
 def _shaping(part: Stretch, edge: str, count: int, taken: int) -> Shaping:

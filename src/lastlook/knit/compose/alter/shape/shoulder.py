@@ -7,7 +7,7 @@ sewn stitch to stitch.
 
 from __future__ import annotations
 
-from lastlook.knit.compose.alter.shape.profile import Stretch
+from lastlook.knit.compose.alter.shape.profile import Stretch, stretches
 from lastlook.knit.compose.alter.shape.scale import Scale
 from lastlook.knit.worked import Ended, WorkedPiece
 
@@ -21,6 +21,15 @@ def shoulder(parts: tuple[Stretch, ...], edge: str) -> list[int]:
     while taking and parts[taking[-1]].hard and parts[taking[-1]].takes(edge) > 0:
         tail.insert(0, taking.pop())
     return tail
+
+
+def widen(counts: list[dict[str, int]], tail: list[int], edge: str, stitches: int) -> None:
+    """Give a shoulder's bind-offs so many stitches more, the last ones first; fewer where it is below nothing."""
+    left = stitches
+    for spot in reversed(tail):
+        step = left if left > 0 else max(left, 1 - counts[spot][edge])
+        counts[spot][edge] += step
+        left -= step
 
 
 def is_one_sided(piece: WorkedPiece) -> bool:
@@ -58,3 +67,17 @@ def shoulder_row(piece: WorkedPiece) -> int:
     """Return the rows up to where the shoulders begin to be bound off; all of them where none are."""
     marked = dict(piece.landmarks).get("shoulder")
     return len(piece.rows) if marked is None else min(marked, len(piece.rows))
+
+
+def has_armhole(parts: tuple[Stretch, ...], edge: str) -> bool:
+    """Whether an edge is shaped row by row between its underarm and its shoulder, if it has one."""
+    tail = shoulder(parts, edge)
+    lower = parts[: tail[0]] if tail else parts
+    arm = sum(part.takes(edge) for part in lower if part.hard and part.above) > 0 or bool(tail)
+    return arm and any(part.above and not part.hard and part.takes(edge) > 0 for part in lower)
+
+
+def has_shoulders(piece: WorkedPiece) -> bool:
+    """Whether a piece is shaped at an armhole and bound off at a shoulder."""
+    parts = stretches(piece)
+    return any(shoulder(parts, edge) and has_armhole(parts, edge) for edge in OTHER)

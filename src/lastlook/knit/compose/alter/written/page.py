@@ -39,6 +39,8 @@ def _body(piece: WorkedPiece, pieces: Sequence[WorkedPiece]) -> list[str]:
         while end < len(piece.rows) and _goes_on(piece, spot, end, underarm):
             end += 1
         told = run(piece.rows[spot:end])
+        if spot and _turns(piece.rows[spot - 1], piece.rows[spot]):
+            lines.append("Now work back and forth in rows.")
         if spot == underarm and upper_heading(piece):
             told[0] = f"{upper_heading(piece)} {told[0]}"
         elif smaller and not piece.rows[spot].structure.startswith(EDGINGS):
@@ -59,6 +61,10 @@ def _goes_on(piece: WorkedPiece, spot: int, row: int, underarm: int) -> bool:
     return alike and (spot >= underarm) == (row >= underarm)
 
 
+def _turns(below: WorkedRow, row: WorkedRow) -> bool:
+    return below.side is Side.ROUND and row.side is not Side.ROUND
+
+
 def _begins_smaller(piece: WorkedPiece) -> bool:
     return piece.cast_on is not None and bool(piece.rows) and piece.rows[0].structure.startswith(EDGINGS)
 
@@ -71,10 +77,12 @@ def _start(piece: WorkedPiece) -> str:
     if piece.rows and _picks_up(piece.rows[0]):
         count = piece.rows[0].after
         return f"With right side facing and smaller needles, pick up and k {count} sts along the edge."
-    return f"Work on the {piece.rows[0].before if piece.rows else 0} sts of this part."
+    return f"Slip {piece.rows[0].before if piece.rows else 0} sts from holder to needle."
 
 
 def _end(piece: WorkedPiece) -> list[str]:
+    if piece.ended is Ended.ON_HOLDER and piece.rows and piece.rows[-1].side is Side.ROUND:
+        return ["Place all sts on a stitch holder."]
     if piece.ended is Ended.DRAWN_UP:
         return [f"Break yarn, draw through remaining {piece.end_stitches} sts and fasten off."]
     return ending(piece)

@@ -16,7 +16,6 @@ from lastlook.knit.worked import Act, Shaping, Side, WorkedRow
 
 NAMES = {"stockinette": "stockinette st", "garter": "garter st", "moss": "seed st", "seed": "seed st"}
 VERBS = {Act.DECREASE: "dec", Act.INCREASE: "inc", Act.BIND_OFF: "bind off", Act.CAST_ON: "cast on"}
-EDGED = frozenset({"decrease", "increase"})
 
 
 def fabric(structure: str) -> str:
@@ -58,7 +57,8 @@ def _even(structure: str, rows: int, many: str) -> str:
 def _told_by_stitch(rows: Sequence[WorkedRow]) -> bool:
     """Whether every shaping is of a kind that is told stitch by stitch."""
     told = all(_is_told(one) and len(row.shapings) <= 2 for row in rows for one in row.shapings)
-    return told and not any(is_eyelet(row) for row in rows)
+    along = sum(1 for row in rows for one in row.shapings if one.edge == "inside")
+    return told and along < 2 and not any(is_eyelet(row) for row in rows)
 
 
 def _is_told(one: Shaping) -> bool:
@@ -97,8 +97,8 @@ def _shaped(rows: Sequence[WorkedRow], spot: int, many: str) -> tuple[str, int]:
     if is_eyelet(row):
         return f"Next {many} (buttonhole row): {_eyelet(row)}.", 1
     if _is_hole_row(row):
-        return f"Next {many} (buttonhole row): {_sentence(row)}.", 1
-    return f"Next {many}: {_sentence(row)} -- {row.after} sts.", 1
+        return f"Next {many} (buttonhole row): {sentence(row)}.", 1
+    return f"Next {many}: {sentence(row)} -- {row.after} sts.", 1
 
 
 def _off(row: WorkedRow) -> int:
@@ -149,24 +149,34 @@ def _where(row: WorkedRow) -> str:
     return "at beg" if row.shapings[0].edge == begins(row.side) else "at end"
 
 
-def _sentence(row: WorkedRow) -> str:
+def sentence(row: WorkedRow) -> str:
     """Tell one row: what happens at its beginning, along it, and at its end."""
     inside = [one for one in row.shapings if one.edge == "inside"]
     if inside:
         return _along(row, inside[0])
     first = begins(row.side)
-    start = [_edged(one, "beg") for one in row.shapings if one.edge == first]
-    end = [_edged(one, "end") for one in row.shapings if one.edge != first]
-    words = start + (["work to end"] if not end else []) + end
-    told = ", ".join(words)
+    start = [_at_beg(row, one) for one in row.shapings if one.edge == first]
+    end = [_at_end(row, one) for one in row.shapings if one.edge != first]
+    told = ", ".join([*start, *(end or ["work to end"])])
     return told[:1].upper() + told[1:]
 
 
-def _edged(one: Shaping, where: str) -> str:
-    told = f"{VERBS[one.act]} {one.stitches} st{'' if one.stitches == 1 else 's'}"
-    if one.act.value in EDGED:
-        return f"{told} at {where} of row"
-    return told if where == "beg" else f"work to end, {told}"
+def _at_beg(row: WorkedRow, one: Shaping) -> str:
+    verb = "p" if row.side is Side.WRONG else "k"
+    if one.act is Act.DECREASE:
+        return f"{verb} {one.stitches + 1} tog"
+    if one.act is Act.INCREASE:
+        return f"inc {one.stitches} st{'' if one.stitches == 1 else 's'} in first st"
+    return f"{VERBS[one.act]} {one.stitches} sts"
+
+
+def _at_end(row: WorkedRow, one: Shaping) -> str:
+    verb = "p" if row.side is Side.WRONG else "k"
+    if one.act is Act.DECREASE:
+        return f"work to last {one.stitches + 1} sts, {verb} {one.stitches + 1} tog"
+    if one.act is Act.INCREASE:
+        return f"work to last st, inc {one.stitches} st{'' if one.stitches == 1 else 's'} in last st"
+    return f"work to end, {VERBS[one.act]} {one.stitches} sts"
 
 
 def _is_hole_row(row: WorkedRow) -> bool:
