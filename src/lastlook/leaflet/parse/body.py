@@ -51,7 +51,7 @@ def steps(canon: Canon, crocheted: str = "") -> list[Step]:
 
 def _one(cursor: Cursor, out: list[Step], fresh: bool) -> list[Step]:
     since = cursor.pos
-    if cursor.take(r"(?:[()] ){8,}"):
+    if cursor.take(r"(?:(?:[()]|--|-) ){8,}"):
         return [Nothing("bracket", span=cursor.span(since))]
     if cursor.take(PASSAGE):
         return [Nothing("passage", span=cursor.span(since))]

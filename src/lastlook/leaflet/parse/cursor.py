@@ -29,6 +29,13 @@ def compiled(pattern: str) -> re.Pattern[str]:
     return re.compile(f"(?:{pattern})(?:(?<= )| +|$)")
 
 
+@cache
+def any_of(patterns: tuple[str, ...]) -> re.Pattern[str]:
+    """Return one pattern that matches wherever one of many does: most words begin none of them."""
+    joined = "|".join(f"(?:{re.sub(r'[(][?]P<[a-z]+[0-9]*>', '(?:', pattern)})" for pattern in patterns)
+    return compiled(joined)
+
+
 class Cursor:
     """Walks over the canonical text."""
 
@@ -46,6 +53,10 @@ class Cursor:
     def see(self, pattern: str) -> re.Match[str] | None:
         """Return the match of a pattern here, without moving."""
         return compiled(pattern).match(self.text, self.pos)
+
+    def see_any(self, patterns: tuple[str, ...]) -> bool:
+        """Whether one of the patterns matches here."""
+        return any_of(patterns).match(self.text, self.pos) is not None
 
     def take(self, pattern: str) -> re.Match[str] | None:
         """Move over a pattern if it matches here."""

@@ -162,7 +162,7 @@ def _divide(cursor: Cursor) -> Step | None:
 
 def _bare_list(cursor: Cursor) -> Step | None:
     """Read '(20, 24, 20)' after the needles that the stitches lie on."""
-    if not re.search(r"needle(?: (?:[(:,]|--))? $", cursor.text[: cursor.pos]):
+    if not re.search(r"needle(?: (?:[(:,]|--))? $", cursor.text[max(0, cursor.pos - 24) : cursor.pos]):
         return None
     match = cursor.take(
         r"(?:\(|:|,|--)? ?(?P<all>{N}(?: ?[-,.&/]? ?(?:and )?{N}){2,3})(?: st)?(?: \.)?(?: \)|(?= [,.;]))"

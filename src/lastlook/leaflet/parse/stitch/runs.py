@@ -160,7 +160,7 @@ def _pair_times(cursor: Cursor, found: _Open) -> None:
     single = isinstance(last, Group) and len(last.items) == 1 and last.times is not None
     over = isinstance(before, Work) and before.uses == 0 and before.gives > 0 and before.n is not None
     if isinstance(last, Group) and isinstance(before, Work) and single and over:
-        between = cursor.canon.text[: cursor.pos]
+        between = cursor.text[max(0, cursor.pos - 80) : cursor.pos]
         if re.search(r"(?:make|made|m|yo|over|o)(?: <1>)? and (?:k|p|sl|narrow|n)\b[^,;.]*$", between.rstrip()):
             found.items[-2:] = [replace(last, items=(before, *last.items))]
 

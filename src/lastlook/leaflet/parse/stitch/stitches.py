@@ -180,6 +180,7 @@ STITCHES: tuple[tuple[str, Maker], ...] = (
     (r"(?:place|sl|slip|pm|sm|remove|pass|put)(?: on)? ?marker(?: on needle)?|pm|sm", lambda m: Work("marker", Figure((0.0,)), 0, 0)),
     (r"wrap(?: next)?(?: st)?", lambda m: Work("wrap", Figure((0.0,)), 0, 0)),
 )  # fmt: skip
+FORMS = tuple(pattern for pattern, _ in STITCHES)
 
 
 def stitch(cursor: Cursor) -> Item | None:
@@ -193,6 +194,8 @@ def stitch(cursor: Cursor) -> Item | None:
         times = cursor.take(r"\w+ (?P<n>{N}) x") or cursor.take(r"\w+(?: st)?")
         n = figure(times) if times and "n" in times.groupdict() and times["n"] else ONE
         return Work(fused.name, n or ONE, fused.uses, fused.gives, fused.lean, span=cursor.span(since))
+    if not cursor.see_any(FORMS):
+        return None
     for pattern, make in STITCHES:
         match = cursor.take(pattern)
         if match is not None:
