@@ -12,9 +12,16 @@ from lastlook import knit, wearer
 from lastlook.finding import Finding
 from lastlook.knit import compose
 from lastlook.knit.compose.bands.holes import holes_for
+from lastlook.knit.compose.garments import IN_PIECES
 from lastlook.piece import Meets
 from lastlook.quantity import Origin, gauge_of
 
+SMALL = ("hat", "mittens", "socks")
+LACE = """Multiple of 8 plus 1.
+Row 1 (right side): K 1, * yo, k 2, sl 1, k 2 tog, psso, k 2, yo, k 1; repeat from * to end.
+Row 2: Purl.
+"""
+BASKET = "Multiple of 4\nRow 1: * K 2, p 2; repeat from * to end.\nRow 2: * P 2, k 2; repeat from * to end."
 SLEEVELESS = ("set-in-pullover", "set-in-cardigan", "drop-shoulder-pullover", "drop-shoulder-cardigan", "slipover")
 
 
@@ -49,8 +56,11 @@ def bodies(draw: st.DrawFn) -> wearer.Wearer:
 def wishes(draw: st.DrawFn, name: str) -> compose.Asked:
     stitches = draw(st.integers(120, 340)) / 10
     gauge = gauge_of(stitches, round(stitches * draw(st.integers(120, 150)) / 100, 1), Origin.MEASURED)
-    edging = compose.edging_of(draw(st.sampled_from(["rib", "garter", "2x2", "3x2"])))
-    assert isinstance(edging, compose.Edging)
+    edging = compose.edging_of(
+        draw(st.sampled_from(["rib", "garter", "2x2", "3x2", *([] if name in SMALL else ["hem"])]))
+    )
+    texture = compose.texture_of(draw(st.sampled_from([LACE, BASKET])))
+    assert isinstance(edging, compose.Edging) and isinstance(texture, compose.Texture)
     return compose.Asked(
         gauge,
         neck=draw(st.sampled_from(["round", "v"])),
@@ -58,6 +68,7 @@ def wishes(draw: st.DrawFn, name: str) -> compose.Asked:
         edging=edging,
         ease=compose.EASE[draw(st.sampled_from(sorted(compose.EASE)))],
         crochet_per_10cm=draw(st.sampled_from([None, None, 18.0])),
+        texture=draw(st.sampled_from([None, None, texture])) if name in IN_PIECES else None,
         buttons=draw(
             st.sampled_from([None, compose.Buttons(15.0), compose.Buttons(22.0, 6), compose.Buttons(12.0, 9)])
         ),

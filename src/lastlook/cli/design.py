@@ -18,6 +18,9 @@ from lastlook.knit import compose
 from lastlook.quantity import Gauge, Units, Unread, read_length, write_length
 from lastlook.stock import read_gauge
 
+MOST_TEXTURE = 20_000
+"""Characters of a stitch pattern's text."""
+
 
 def add(parser: argparse.ArgumentParser) -> None:
     """Name what the command takes."""
@@ -28,10 +31,11 @@ def add(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--ease", default="standard", help=", ".join(compose.EASE))
     parser.add_argument("--neck", default="round", help="round or v")
     parser.add_argument("--sleeve", default="long", help="long, three-quarter, short or none")
-    parser.add_argument("--edging", default="rib", help="rib, garter, or a rib like 2x2")
+    parser.add_argument("--edging", default="rib", help="rib, garter, hem, or a rib like 2x2")
     parser.add_argument("--length", action="append", default=[], metavar="WHERE=LENGTH", help="such as body=36cm")
     parser.add_argument("--crochet", metavar="SC", help="crochet the border: single crochet in 10 cm of a strip")
     parser.add_argument("--buttons", metavar="BUTTONS", help="the buttons at hand, like “7 x 18mm” or “24 ligne”")
+    parser.add_argument("--texture", metavar="FILE", help="a stitch pattern as a text: multiple, rows, gauge")
     parser.add_argument("--out", metavar="FILE", help="write the leaflet to a text file")
     parser.add_argument("--json", action="store_true", help="answer as JSON")
 
@@ -105,9 +109,13 @@ def _asked(args: argparse.Namespace, gauge: Gauge) -> compose.Asked | Unread:
     buttons = compose.buttons_of(args.buttons) if args.buttons else None
     if isinstance(buttons, Unread):
         return buttons
+    texture = _texture(args.texture) if args.texture else None
+    if isinstance(texture, Unread):
+        return texture
+    own = texture.gauge if texture else None
     per_10cm = crochet.stitches.best if crochet else None
     return compose.Asked(
-        gauge,
+        own or gauge,
         neck=args.neck,
         sleeve=args.sleeve,
         edging=edging,
@@ -115,7 +123,18 @@ def _asked(args: argparse.Namespace, gauge: Gauge) -> compose.Asked | Unread:
         lengths_mm=lengths,
         crochet_per_10cm=per_10cm,
         buttons=buttons,
+        texture=texture,
+        band_gauge=gauge if own else None,
     )
+
+
+def _texture(place: str) -> compose.Texture | Unread:
+    try:
+        with Path(place).open(encoding="utf-8", errors="replace") as stream:
+            text = stream.read(MOST_TEXTURE)
+    except OSError as slip:
+        return Unread(place, f"{place} can't be read: {slip.strerror}.", "Name a text file with the stitch pattern.")
+    return compose.texture_of(text)
 
 
 def _lengths(texts: list[str]) -> dict[str, float] | Unread:

@@ -4,6 +4,7 @@ from lastlook.knit.compose.asked import Asked, Edging, edging_of
 from lastlook.knit.compose.composed import Composed, FinishedMeasure
 from lastlook.knit.compose.contract import as_json
 from lastlook.knit.compose.craft.buttons import Buttons, buttons_of
+from lastlook.knit.compose.craft.texture import Texture, texture_of
 from lastlook.knit.compose.design import design_raglan
 from lastlook.knit.compose.ease import EASE, EaseClass, ease_of
 from lastlook.knit.compose.garments import GARMENTS, LENGTHS, unread
@@ -19,11 +20,13 @@ __all__ = [
     "EaseClass",
     "Edging",
     "FinishedMeasure",
+    "Texture",
     "as_json",
     "buttons_of",
     "design_raglan",
     "ease_of",
     "edging_of",
     "proven",
+    "texture_of",
     "unread",
 ]

@@ -10,9 +10,13 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from lastlook.knit.compose.craft.buttons import Buttons
+from lastlook.knit.compose.craft.evenly import even, to_repeat
+from lastlook.knit.compose.craft.texture import Texture
 from lastlook.knit.compose.ease import EASE, EaseClass
 from lastlook.quantity import Gauge, Unread
 
+HEM_MM = 25.0
+"""Depth of a turned hem: common practice, no source."""
 BAND_MM = 25.0
 """Width of a front band: common practice, no source."""
 
@@ -28,11 +32,15 @@ class Edging:
 
 
 RIB = Edging("rib 1x1", 2, 0, "in ribbing of k 1, p 1")
-EDGINGS = {"rib": RIB, "garter": Edging("garter", 2, 0, "in garter st (k each row)")}
+EDGINGS = {
+    "rib": RIB,
+    "garter": Edging("garter", 2, 0, "in garter st (k each row)"),
+    "hem": Edging("hem", 1, 0, "in stockinette st, folded at a turning ridge"),
+}
 
 
 def edging_of(word: str) -> Edging | Unread:
-    """Return the edging of a name: rib, garter, or a rib of so many knit and purl stitches like 2x2.
+    """Return the edging of a name: rib, garter, hem, or a rib of so many knit and purl stitches like 2x2.
 
     >>> edging_of("3x2").words
     'in ribbing of k 3, p 2'
@@ -42,7 +50,7 @@ def edging_of(word: str) -> Edging | Unread:
         return EDGINGS[plain]
     match = re.fullmatch(r"([1-9]\d{0,2})\s*x\s*([1-9]\d{0,2})", plain)
     if match is None:
-        return Unread(word, f"“{word}” is no edging.", "Use rib, garter, or a rib like 2x2.")
+        return Unread(word, f"“{word}” is no edging.", "Use rib, garter, hem, or a rib like 2x2.")
     knit, purl = int(match.group(1)), int(match.group(2))
     if (knit, purl) == (1, 1):
         return RIB
@@ -72,6 +80,37 @@ class Asked:
     """Single crochet in 10 cm of a strip; a border is crocheted where it is given."""
     buttons: Buttons | None = None
     """The buttons at hand."""
+    texture: Texture | None = None
+    """A stitch pattern for all pieces; `gauge` is then its own."""
+    band_gauge: Gauge | None = None
+    """The gauge of bands where it is not the fabric's."""
+
+    @property
+    def facing_rows(self) -> int:
+        """Return the rows of a turned hem that lie behind it; none for another edging."""
+        return max(4, even(HEM_MM * self.rows_per_mm)) if self.edging.structure == "hem" else 0
+
+    @property
+    def band_stitches_per_mm(self) -> float:
+        """Return the stitch gauge of bands."""
+        return (self.band_gauge or self.gauge).stitches.best / 100.0
+
+    def fabric_count(self, target: float) -> int:
+        """Return the count of a piece nearest to a target: even, or whole repeats and their edge stitches."""
+        if self.texture is None:
+            return even(target)
+        return to_repeat(target, self.texture.multiple, self.texture.extra + 2)
+
+    def edge_count(self, target: float) -> int:
+        """Return the count of a lower edge: what its edging takes, or under a texture what the texture does."""
+        if self.texture is not None:
+            return self.fabric_count(target)
+        return to_repeat(target, self.edging.repeat, self.edging.extra)
+
+    @property
+    def step(self) -> int:
+        """Return by how many stitches a lower edge may grow at a time."""
+        return self.texture.multiple if self.texture else self.edging.repeat
 
     @property
     def band_mm(self) -> float:

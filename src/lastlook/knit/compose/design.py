@@ -89,9 +89,9 @@ def design_shouldered(who: wearer.Wearer, asked: Asked, construction: str) -> Co
     shape = shoulder_shape(body, asked, construction)
     if shape is None:
         return not_composed(title, size, body.all_findings())
-    need = asked.edging.repeat + asked.edging.extra
-    if need > shape.cuff * asked.stitches_per_mm:
-        return not_composed(title, size, [_edging_too_wide(need, shape.cuff * asked.stitches_per_mm)])
+    wide = _too_wide(shape.cuff * asked.stitches_per_mm, asked)
+    if wide is not None:
+        return not_composed(title, size, [wide])
     counts = shoulder_counts(shape, asked)
     if counts is None:
         return not_composed(title, size, [_no_cap(), *body.all_findings()])
@@ -134,19 +134,26 @@ def _clash(shape: RaglanShape, asked: Asked) -> Finding | None:
     length = shape.sleeve_seam + shape.depth
     if asked.sleeve == "long" and shape.upper_sleeve > length:
         return _sleeve_wider_than_long(shape.upper_sleeve, length)
-    cuff = shape.cuff * asked.stitches_per_mm
+    return _too_wide(shape.cuff * asked.stitches_per_mm, asked)
+
+
+def _too_wide(cuff: float, asked: Asked) -> Finding | None:
+    """Return that a repeat is wider than the narrowest piece, the cuff."""
     need = asked.edging.repeat + asked.edging.extra
     if need > cuff:
-        return _edging_too_wide(need, cuff)
+        return cant_hold(
+            f"One repeat of the edging is {need} stitches with its edges, and the cuff has only {cuff:.0f}.",
+            "An edging has to hold at least one whole repeat on the narrowest piece.",
+            "Ask for a narrower rib, or garter.",
+        )
+    least = asked.texture.multiple + asked.texture.extra + 2 if asked.texture else 0
+    if least > cuff:
+        return cant_hold(
+            f"One repeat of the texture is {least} stitches with its edges, and the cuff has only {cuff:.0f}.",
+            "A texture has to go at least once across the narrowest piece.",
+            "Choose a texture with a smaller repeat, or shorter sleeves.",
+        )
     return None
-
-
-def _edging_too_wide(need: int, cuff: float) -> Finding:
-    return cant_hold(
-        f"One repeat of the edging is {need} stitches with its edges, and the cuff has only {cuff:.0f}.",
-        "An edging has to hold at least one whole repeat on the narrowest piece.",
-        "Ask for a narrower rib, or garter.",
-    )
 
 
 def _size(who: wearer.Wearer) -> str:

@@ -9,6 +9,7 @@ from lastlook.finding import Certainty, Finding
 from lastlook.knit.compose.asked import Asked
 from lastlook.knit.compose.composed import Composed, cant_hold, not_composed
 from lastlook.knit.compose.design import design_raglan, design_shouldered
+from lastlook.knit.compose.proof import texture_trouble
 from lastlook.knit.compose.round import design_hat, design_mittens, design_socks
 from lastlook.quantity import Unread
 from lastlook.wearer import Wearer
@@ -44,12 +45,36 @@ def _or_clash(name: str, design: Callable[[Wearer, Asked], Composed]) -> Callabl
     """Return a design that says so where measures and gauge leave no stitches for the shaping."""
 
     def careful(who: Wearer, asked: Asked) -> Composed:
+        title = name.replace("-", " ").capitalize()
+        if asked.texture and name not in IN_PIECES:
+            return not_composed(title, "hers", [_no_texture(title)])
+        trouble = texture_trouble(asked.texture) if asked.texture else None
+        if trouble is not None:
+            return not_composed(title, "hers", [trouble])
+        if asked.edging.structure == "hem" and name in SMALL:
+            return not_composed(title, "hers", [_no_hem(title)])
         try:
             return design(who, asked)
         except (ValueError, IndexError):
-            return not_composed(name.replace("-", " ").capitalize(), "hers", [_no_room(name)])
+            return not_composed(title, "hers", [_no_room(name)])
 
     return careful
+
+
+def _no_texture(title: str) -> Finding:
+    return cant_hold(
+        f"{title} is not written in a texture: a repeat is laid into garments in pieces only.",
+        "In the round, and where the lines of a yoke move, the repeat has nowhere to begin and end.",
+        f"Ask for one of: {', '.join(IN_PIECES)}.",
+    )
+
+
+def _no_hem(title: str) -> Finding:
+    return cant_hold(
+        f"{title} can't begin with a hem: a turned hem does not stretch over head, hand or heel.",
+        "Small things in the round stay on by their ribbing.",
+        "Ask for a rib, or garter.",
+    )
 
 
 def _no_room(name: str) -> Finding:
@@ -59,6 +84,17 @@ def _no_room(name: str) -> Finding:
         "Look for a measure that does not go with the others, or take a finer gauge.",
     )
 
+
+IN_PIECES = (
+    "raglan-pullover",
+    "raglan-cardigan",
+    "set-in-pullover",
+    "set-in-cardigan",
+    "drop-shoulder-pullover",
+    "drop-shoulder-cardigan",
+    "slipover",
+)
+SMALL = ("hat", "mittens", "socks")
 
 _DESIGNS: dict[str, Callable[[Wearer, Asked], Composed]] = {
     "raglan-pullover": _raglan("pullover", "in pieces"),

@@ -32,6 +32,17 @@ GRIP_MM = 30.0
 """An edging of 3 cm or more keeps stockinette from curling."""
 
 
+def _texture_notes(asked: Asked) -> list[str]:
+    if asked.texture is None:
+        return []
+    repeat = asked.texture.multiple / asked.stitches_per_mm / 10.0
+    return [
+        f"A repeat of {asked.texture.name} is {repeat:.1f} cm wide, so that a piece comes to within {repeat / 2:.1f} cm"
+        " of its width; edge stitches go into the seams.",
+        "In shapings work an over only with its decrease: where there is room for one of them alone, knit both plain.",
+    ]
+
+
 def _is_picked_up(piece: WorkedPiece, asked: Asked) -> bool:
     return asked.construction == "neck down" and piece.name == "Sleeves"
 
@@ -45,7 +56,7 @@ def band_notes(edges: BandEdges, bands: Bands, asked: Asked) -> tuple[str, ...]:
 
 def general_notes(asked: Asked, pieces: Sequence[WorkedPiece], rib_rows: int) -> tuple[str, ...]:
     """Return the notes for any garment in pieces."""
-    out = []
+    out = _texture_notes(asked)
     for piece in pieces:
         if piece.cast_on and piece.part_of is None and not _is_picked_up(piece, asked):
             width = asked.gauge.width_mm(piece.cast_on).best / 10.0
@@ -53,7 +64,7 @@ def general_notes(asked: Asked, pieces: Sequence[WorkedPiece], rib_rows: int) ->
             off = BIND_OFF_WIDTHS * asked.gauge.width_mm(piece.end_stitches).best / 10.0
             last = f", and {off:.0f} cm to bind off" if piece.ended is Ended.BOUND_OFF else ""
             out.append(f"{piece.name}: leave a tail of {tail:.0f} cm for the cast-on{last}.")
-    if rib_rows / asked.rows_per_mm < GRIP_MM:
+    if asked.edging.structure != "hem" and rib_rows / asked.rows_per_mm < GRIP_MM:
         height = rib_rows / asked.rows_per_mm / 10.0
         out.append(f"The edging is {height:.1f} cm high; under 3 cm stockinette still curls above it.")
     out.append(YARN_JOINS["in pieces" if asked.construction == "in pieces" else "in one piece"])

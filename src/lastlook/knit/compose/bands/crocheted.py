@@ -77,7 +77,7 @@ def crochet_rounds(edges: BandEdges, asked: Asked, per_10cm: float) -> list[str]
 
 def _round(name: str, where: str, stitches: int, asked: Asked, per_10cm: float, lead: str) -> str:
     rounds = max(3, round(NECK_MM * per_10cm / 100.0))
-    count = max(8, round(stitches / asked.stitches_per_mm * per_10cm / 100.0))
+    count = max(8, round(stitches / asked.band_stitches_per_mm * per_10cm / 100.0))
     lines = [name, f"{lead}Round 1: With right side facing, work {count} sc around {where}, join with sl st."]
     for number in range(2, rounds + 1):
         end = " Fasten off." if number == rounds else ""
@@ -86,4 +86,4 @@ def _round(name: str, where: str, stitches: int, asked: Asked, per_10cm: float, 
 
 
 def _around(edges: BandEdges, asked: Asked, per_mm: float) -> int:
-    return max(8, round(edges.neck_stitches / asked.stitches_per_mm * per_mm))
+    return max(8, round(edges.neck_stitches / asked.band_stitches_per_mm * per_mm))

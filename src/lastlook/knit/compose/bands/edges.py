@@ -69,7 +69,7 @@ class BandEdges:
 
 def along(rows: int, asked: Asked) -> int:
     """Return an even count for row ends, at the ratio of stitch to row gauge (Kelbourne Woolens, 2015)."""
-    return max(2, even(rows * asked.stitches_per_mm / asked.rows_per_mm))
+    return max(2, even(rows * asked.band_stitches_per_mm / asked.rows_per_mm))
 
 
 def band_rows(asked: Asked, mm: float) -> int:

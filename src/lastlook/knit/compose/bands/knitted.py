@@ -22,7 +22,7 @@ def knitted_bands(edges: BandEdges, asked: Asked) -> tuple[list[str], Holes | No
     holes: Holes | None = None
     if edges.front_rows:
         front = edges.front("right", asked).stitches
-        found = holes_for(front, asked.stitches_per_mm, _hole(asked), asked.buttons, edges.bust_mm)
+        found = holes_for(front, asked.band_stitches_per_mm, _hole(asked), asked.buttons, edges.bust_mm)
         if isinstance(found, Finding):
             return found
         holes = found
@@ -52,12 +52,12 @@ def _hole(asked: Asked) -> int:
     """Return the stitches of a hole: an eyelet takes two, a larger one what it binds off."""
     if asked.buttons is None:
         return 2
-    return max(2, round(KNIT_HOLE_SHARE * asked.buttons.diameter_mm * asked.stitches_per_mm))
+    return max(2, round(KNIT_HOLE_SHARE * asked.buttons.diameter_mm * asked.band_stitches_per_mm))
 
 
 def _is_eyelet(asked: Asked) -> bool:
     """Whether one stitch made over another is hole enough."""
-    return asked.buttons is None or round(KNIT_HOLE_SHARE * asked.buttons.diameter_mm * asked.stitches_per_mm) <= 1
+    return asked.buttons is None or round(KNIT_HOLE_SHARE * asked.buttons.diameter_mm * asked.band_stitches_per_mm) <= 1
 
 
 def _neckband(edges: BandEdges, asked: Asked) -> str:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from lastlook.knit.compose.craft.needle import begins
 from lastlook.knit.worked import Act, Shaping, Side, WorkedRow
 
@@ -20,8 +22,26 @@ RIGHT_LEAN = {
 """The words of a decrease and the stitches they take up, by the side that faces and how many it takes off."""
 
 
+TEXTURED = "texture"
+"""The structure of a row in the garment's own stitch pattern."""
+
+
 def row_words(row: WorkedRow) -> str:
     """Return the row as a leaflet writes it, without its number: 'K 2, sl 1, k 1, psso, k to end'."""
+    return _in_pattern(row, _plain_words(row)) if row.structure == TEXTURED else _plain_words(row)
+
+
+def _in_pattern(row: WorkedRow, words: str) -> str:
+    """Return a row of a stitch pattern: what is not an edge or a shaping goes on in pattern."""
+    if not row.shapings:
+        return "Pattern across"
+    told = re.sub(r"\b[kp] (?=to (?:end|last))", "pattern ", words, flags=re.I)
+    inside = any(one.edge == "inside" for one in row.shapings) and row.after > 1
+    told = re.sub(r"^[KP] (?=\d)", "Pattern ", told) if inside else told
+    return told[:1].upper() + told[1:]
+
+
+def _plain_words(row: WorkedRow) -> str:
     verb = "p" if row.side is Side.WRONG else "k"
     first, last = begins(row.side), "left" if begins(row.side) == "right" else "right"
     start = [one for one in row.shapings if one.edge == first]
@@ -55,6 +75,8 @@ def _inside(row: WorkedRow, one: Shaping, verb: str) -> str:
         off = "bind off" if one.act is Act.BIND_OFF else "place on a holder"
         return f"{verb.title()} {side}, {off} {one.stitches} sts, {verb} to end"
     change = "inc" if one.act is Act.INCREASE else "dec"
+    if one.stitches == 1:
+        return f"{verb.title()} 1, {'m 1' if one.act is Act.INCREASE else f'{verb} 2 tog'}, {verb} to end"
     return f"{verb.title()} across, {change} {one.stitches} sts evenly spaced"
 
 

@@ -14,9 +14,12 @@ from dataclasses import dataclass
 
 from lastlook.knit.compose.craft.evenly import ordinal, times_words
 from lastlook.knit.compose.craft.needle import begins
-from lastlook.knit.compose.craft.row_words import row_words
+from lastlook.knit.compose.craft.row_words import TEXTURED, row_words
 from lastlook.knit.worked import Act, Ended, Side, WorkedPiece, WorkedRow
 
+FABRICS = ("stockinette", TEXTURED)
+EVENED = "evened"
+"""The structure of an edging's last row where it brings the count to what the fabric above wants."""
 LONGEST_LIST = 10
 """Rows in a numbered list that repeats; a slower cadence is told in words."""
 
@@ -54,10 +57,13 @@ def _passage(rows: Sequence[WorkedRow]) -> Passage:
 
 
 def _plain(rows: Sequence[WorkedRow]) -> Passage:
+    textured = rows[0].structure == TEXTURED
     if len(rows) == 1:
-        return Passage(f"{row_words(rows[0])} 1 row.", 1)
+        return Passage("Work 1 row in pattern." if textured else f"{row_words(rows[0])} 1 row.", 1)
     end = "ending with a p row" if rows[-1].side is Side.WRONG else "ending with a k row"
-    return Passage(f"Work even for {len(rows)} rows, {end}.", len(rows))
+    if textured:
+        end = "ending with a wrong-side row" if rows[-1].side is Side.WRONG else "ending with a right-side row"
+    return Passage(f"Work even{' in pattern' if textured else ''} for {len(rows)} rows, {end}.", len(rows))
 
 
 def _is_bind_off(row: WorkedRow) -> bool:
@@ -170,16 +176,29 @@ def _more(times: int) -> str:
 def write_piece(piece: WorkedPiece, needles: tuple[str, str] = ("smaller", "larger")) -> list[str]:
     """Return the paragraphs of a piece that begins with its edging."""
     start = f"With {needles[0]} needles cast on {piece.cast_on} sts."
-    edging = next((spot for spot, row in enumerate(piece.rows) if row.structure == "stockinette"), len(piece.rows))
-    opening = f"{start} {edging_words(piece.rows[0].structure, edging)} Change to {needles[1]} needles."
+    edging = next((spot for spot, row in enumerate(piece.rows) if row.structure in FABRICS), len(piece.rows))
     marks = dict(piece.landmarks)
     underarm = marks.get("underarm", len(piece.rows))
-    lower = write_rows(piece.rows[edging:underarm])
-    first = f"{opening} Beginning with a k row, work in stockinette st as follows: {' '.join(lower)}"
+    lower = " ".join(write_rows(piece.rows[edging:underarm]))
+    opening = f"{start} {_edging(piece.rows[:edging])} Change to {needles[1]} needles."
+    if edging < len(piece.rows) and piece.rows[edging].structure == TEXTURED:
+        more = any(one.act is Act.INCREASE for row in piece.rows[edging:underarm] for one in row.shapings)
+        taken = " Take the new sts into pattern as they come." if more else ""
+        first = f"{opening} Work in pattern as follows: {lower}{taken}"
+    else:
+        first = f"{opening} Beginning with a k row, work in stockinette st as follows: {lower}"
     shoulder = max(underarm, marks.get("shoulder", len(piece.rows)))
     upper = _headed(upper_heading(piece), write_rows(piece.rows[underarm:shoulder]))
     top = _headed("SHAPE SHOULDERS:", write_rows(piece.rows[shoulder:]))
     return [first, *upper, *top, *ending(piece)]
+
+
+def _edging(rows: Sequence[WorkedRow]) -> str:
+    """Return the sentences for an edging, and for the row that evens its count out to the fabric's."""
+    last = rows[-1]
+    if last.structure != EVENED:
+        return edging_words(rows[0].structure, len(rows))
+    return f"{edging_words(rows[0].structure, len(rows) - 1)} Next row: {row_words(last)} -- {last.after} sts."
 
 
 def _headed(head: str, lines: list[str]) -> list[str]:
@@ -194,7 +213,9 @@ def upper_heading(piece: WorkedPiece) -> str:
 
 
 def edging_words(structure: str, rows: int) -> str:
-    """Return the sentence for so many rows of an edging."""
+    """Return the sentence for so many rows of an edging; a hem's last two are its fold."""
+    if structure == "hem":
+        return f"Work in stockinette st for {rows - 2} rows. P 1 row on right side for turning ridge. P 1 row."
     rib = re.fullmatch(r"rib (\d+)x(\d+)", structure)
     told = f"in ribbing of k {rib.group(1)}, p {rib.group(2)}" if rib else "in garter st"
     return f"Work {told} for {rows} rows."

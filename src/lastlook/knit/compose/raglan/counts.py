@@ -12,7 +12,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from lastlook.knit.compose.asked import Asked
-from lastlook.knit.compose.craft.evenly import even, to_repeat
+from lastlook.knit.compose.craft.edging import edging_mm
+from lastlook.knit.compose.craft.evenly import even
 from lastlook.knit.compose.craft.ladder import Rung, Slope, slope
 from lastlook.knit.compose.raglan.shape import CUFF_FREE_MM, RaglanShape
 
@@ -81,17 +82,15 @@ def raglan_counts(shape: RaglanShape, asked: Asked) -> RaglanCounts | None:
     """Return the nearest counts; None where even the last rung does not reach."""
     g, r = asked.stitches_per_mm, asked.rows_per_mm
     seams = 2 * asked.seam_stitches
-    back = even(shape.bust / 2 * g + seams)
-    hem = _edged(min(shape.hem, shape.bust * 1.25) / 2 * g + seams, asked)
+    back = asked.fabric_count(shape.bust / 2 * g + seams)
+    hem = back if asked.texture else _edged(min(shape.hem, shape.bust * 1.25) / 2 * g + seams, asked)
     back += (back - hem) % 2
-    sleeve = even(shape.upper_sleeve * g + seams)
-    cuff = _edged(shape.cuff * g + seams, asked)
-    cuff = min(cuff, sleeve - (sleeve - cuff) % 2)
+    sleeve, cuff = sleeve_and_cuff(shape.upper_sleeve * g + seams, _edged(shape.cuff * g + seams, asked), asked)
     top = _best_top(shape, asked, back, sleeve)
     if top is None:
         return None
-    rib, side = two_lengths(shape.rib, shape.side, r)
-    cuff_rows, seam = two_lengths(shape.cuff_rib, shape.sleeve_seam, r)
+    rib, side = two_lengths(edging_mm(asked, shape.rib), shape.side, r)
+    cuff_rows, seam = two_lengths(edging_mm(asked, shape.cuff_rib), shape.sleeve_seam, r)
     free = even(min(CUFF_FREE_MM, (shape.sleeve_seam - shape.cuff_rib) / 4) * r)
     neck_rows = min(even(shape.neck_drop * r), top.rows - 2)
     front = _front(shape, asked, back, hem, top, neck_rows)
@@ -122,7 +121,17 @@ def _edged(target: float, asked: Asked) -> int:
     """Return the count of a piece's lower edge; in one piece the edging is fitted to the whole round instead."""
     if asked.construction != "in pieces":
         return even(target)
-    return to_repeat(target, asked.edging.repeat, asked.edging.extra)
+    return asked.edge_count(target)
+
+
+def sleeve_and_cuff(sleeve_sts: float, cuff: int, asked: Asked) -> tuple[int, int]:
+    """Return a sleeve and its cuff, even or odd alike, the cuff never the wider."""
+    sleeve = even(sleeve_sts)
+    if asked.texture is None:
+        return sleeve, min(cuff, sleeve - (sleeve - cuff) % 2)
+    while cuff > sleeve and cuff > asked.texture.multiple + asked.texture.extra + 2:
+        cuff -= asked.texture.multiple
+    return max(cuff, sleeve + (sleeve - cuff) % 2), cuff
 
 
 def two_lengths(first_mm: float, whole_mm: float, rows_per_mm: float) -> tuple[int, int]:
@@ -215,8 +224,10 @@ def _front(
     wanted = ((shape.bust - shape.band) * g + 4 * asked.seam_stitches + 2 * BAND_STITCHES - back) / 2
     front = max(round(wanted), top.underarm + top.body.decreases + keeps + 2)
     side = (hem - back) // 2
-    if asked.edging.repeat > 2 and asked.construction == "in pieces":
-        front = to_repeat(front + side, asked.edging.repeat, asked.edging.extra) - side
+    if asked.texture or (asked.edging.repeat > 2 and asked.construction == "in pieces"):
+        least = top.underarm + top.body.decreases + keeps
+        front = asked.edge_count(front + side) - side
+        front += asked.step if front < least else 0
     inside = front - top.underarm - top.body.decreases - keeps
     center, decreases = _neck(inside, neck_rows, 1, asked.neck)
     return front, front + side, center, decreases, neck_rows

@@ -30,11 +30,13 @@ def page_head(asked: Asked, size: str) -> list[str]:
     """Return size, gauge and materials."""
     rows = asked.gauge.rows
     row_words_ = "" if isinstance(rows, Missing) else f" and {rows.best:g} rows"
-    return [
+    fabric = "pattern" if asked.texture else "stockinette st"
+    head = [
         f"SIZE: {size}.",
-        f"GAUGE: {asked.gauge.stitches.best:g} sts{row_words_} = 10 cm in stockinette st on larger needles.",
+        f"GAUGE: {asked.gauge.stitches.best:g} sts{row_words_} = 10 cm in {fabric} on larger needles.",
         "MATERIALS: Smaller needles for edgings, larger needles for the rest. Stitch holders.",
     ]
+    return [*head, "\n".join([asked.texture.heading, *asked.texture.lines()])] if asked.texture else head
 
 
 def heading(piece: WorkedPiece) -> str:
@@ -68,17 +70,23 @@ def two_sides(piece: WorkedPiece, first: WorkedPiece, second: WorkedPiece) -> li
 def _counted(row: WorkedRow) -> str:
     """Return a row that turns before the end of the needle: its last 'k to end' as a number."""
     words = row_words(row)
-    if words == "Knit":
-        return f"K {row.before}"
+    if words in ("Knit", "Pattern across"):
+        return f"{'K' if words == 'Knit' else 'Pattern'} {row.before}"
     edge = re.match(r"K (\d+), ", words)
     used = sum(one.stitches + 1 for one in row.shapings) + (int(edge.group(1)) if edge else 0)
-    return words.removesuffix("k to end") + f"k {row.before - used}"
+    verb = "pattern" if words.endswith("pattern to end") else "k"
+    return words.removesuffix(f"{verb} to end") + f"{verb} {row.before - used}"
 
 
 def _sewing(asked: Asked) -> str:
     block = "Block the pieces to measurements before sewing, but not the ribbing."
     order = "Sew side and sleeve seams in one line." if asked.sleeve != "none" else "Sew side seams."
-    return f"FINISHING\n{block} {order} Press seams lightly on the wrong side."
+    return f"FINISHING\n{block} {order} {turned(asked)}Press seams lightly on the wrong side."
+
+
+def turned(asked: Asked) -> str:
+    """Return what is done with hems, as a sentence; nothing where there are none."""
+    return "Turn hems to wrong side and sew in place. " if asked.edging.structure == "hem" else ""
 
 
 def wrapped(part: str) -> str:

@@ -10,6 +10,7 @@ from collections.abc import Sequence
 from typing import Protocol
 
 from lastlook.knit.compose.asked import Asked
+from lastlook.knit.compose.craft.edging import edged, in_fabric
 from lastlook.knit.compose.craft.evenly import intervals, left_over_rows
 from lastlook.knit.compose.craft.ladder import slope
 from lastlook.knit.compose.craft.needle import Needle, bind_off, dec, inc
@@ -37,13 +38,12 @@ class LowerCounts(Protocol):
 
 def raglan_pieces(counts: RaglanCounts, asked: Asked) -> tuple[WorkedPiece, ...]:
     """Return every piece of the garment."""
-    edging = asked.edging.structure
-    back = _back(counts, edging)
-    sleeves = () if asked.sleeve == "none" else (_sleeve(counts, edging),)
     if asked.opening == "cardigan":
-        fronts = (_half_front(counts, asked, "left"), _half_front(counts, asked, "right"))
-        return (back, *fronts, *sleeves)
-    return (back, *_front(counts, asked), *sleeves)
+        fronts: tuple[WorkedPiece, ...] = (_half_front(counts, asked, "left"), _half_front(counts, asked, "right"))
+    else:
+        fronts = _front(counts, asked)
+    pieces = (_back(counts, asked), *fronts, _sleeve(counts, asked))
+    return tuple(in_fabric(piece, asked) for piece in pieces)
 
 
 def raglan_mates(counts: RaglanCounts, asked: Asked) -> tuple[Mate, ...]:
@@ -62,11 +62,9 @@ def _mate(a: str, a_edge: str, b: str, b_edge: str, unit: Unit) -> Mate:
     return Mate(EdgeName(a, a_edge), EdgeName(b, b_edge), unit, 2.0 if unit is Unit.ROWS else 0.0)
 
 
-def lower(counts: LowerCounts, edging: str, cast_on: int, edges: Sequence[str]) -> Needle:
+def lower(counts: LowerCounts, asked: Asked, hem: int, edges: Sequence[str]) -> Needle:
     """Work edging and side of a body piece, its side edges shaped as on every other."""
-    needle = Needle(cast_on)
-    needle.even(edging, counts.rib_rows)
-    needle.mark("edging")
+    needle = edged(asked, hem, counts.rib_rows)
     change = (counts.back - counts.hem) // 2
     shape_sides(needle, change, counts.side_rows - counts.rib_rows, edges)
     needle.mark("underarm")
@@ -89,8 +87,8 @@ def shape_sides(needle: Needle, change: int, rows: int, edges: Sequence[str], fr
     needle.even(PLAIN, rows - room + left_over_rows(times, room, step) if times else rows)
 
 
-def _back(counts: RaglanCounts, edging: str) -> WorkedPiece:
-    needle = lower(counts, edging, counts.hem, ("left", "right"))
+def _back(counts: RaglanCounts, asked: Asked) -> WorkedPiece:
+    needle = lower(counts, asked, counts.hem, ("left", "right"))
     _underarms(needle, counts.underarm)
     _slopes(needle, counts.body_slope.takes, counts.body_slope.takes)
     needle.mark("neck")
@@ -99,10 +97,8 @@ def _back(counts: RaglanCounts, edging: str) -> WorkedPiece:
     return needle.off("Back", Ended.BOUND_OFF, edges)
 
 
-def _sleeve(counts: RaglanCounts, edging: str) -> WorkedPiece:
-    needle = Needle(counts.cuff)
-    needle.even(edging, counts.cuff_rows)
-    needle.mark("edging")
+def _sleeve(counts: RaglanCounts, asked: Asked) -> WorkedPiece:
+    needle = edged(asked, counts.cuff, counts.cuff_rows)
     change = (counts.sleeve - counts.cuff) // 2
     rows = counts.sleeve_rows - counts.cuff_rows
     shape_sides(needle, change, rows, ("left", "right"), counts.sleeve_free_rows)
@@ -117,7 +113,7 @@ def _sleeve(counts: RaglanCounts, edging: str) -> WorkedPiece:
 
 def _front(counts: RaglanCounts, asked: Asked) -> tuple[WorkedPiece, ...]:
     """Work the front of a pullover up to the neck, and the two sides above it."""
-    needle = lower(counts, asked.edging.structure, counts.hem, ("left", "right"))
+    needle = lower(counts, asked, counts.hem, ("left", "right"))
     _underarms(needle, counts.underarm)
     takes = counts.body_slope.takes
     start = counts.raglan_rows - counts.neck_rows
@@ -159,7 +155,7 @@ def _neck_side(arm: str, stitches: int, takes: Sequence[int], neck: Sequence[int
 def _half_front(counts: RaglanCounts, asked: Asked, hand: str) -> WorkedPiece:
     """Work one front of a cardigan; `hand` is the wearer's, the arm edge lies on the other side of the fabric."""
     arm, name = HANDS[hand], f"{hand.title()} Front"
-    needle = lower(counts, asked.edging.structure, counts.front_hem, (arm,))
+    needle = lower(counts, asked, counts.front_hem, (arm,))
     if arm == "left":
         needle.row(PLAIN)
     needle.row(PLAIN, (bind_off(arm, counts.underarm),))

@@ -10,13 +10,14 @@ import math
 from dataclasses import dataclass, replace
 
 from lastlook.knit.compose.asked import Asked
-from lastlook.knit.compose.craft.evenly import even, groups, to_repeat
+from lastlook.knit.compose.craft.edging import edging_mm
+from lastlook.knit.compose.craft.evenly import even, groups
 from lastlook.knit.compose.craft.ladder import Rung, Slope, slope
-from lastlook.knit.compose.raglan.counts import SEAM_STITCHES, two_lengths
+from lastlook.knit.compose.raglan.counts import SEAM_STITCHES, sleeve_and_cuff, two_lengths
 from lastlook.knit.compose.raglan.shape import CUFF_FREE_MM
 from lastlook.knit.compose.shoulder.shape import CAP_TOP_MM, SHOULDER_RISE_MM, ShoulderShape
 
-CAP_MISS_MM = 9.0
+CAP_MISS_MM = 7.0
 """Half a cap's edge and the armhole edge it goes to differ by less than a centimetre: common practice, no source."""
 DEEPER_MM = 80
 """How far an armhole is deepened for a sleeve that is too wide for it."""
@@ -71,9 +72,8 @@ def shoulder_counts(shape: ShoulderShape, asked: Asked) -> ShoulderCounts | None
 
 def _counts(shape: ShoulderShape, asked: Asked) -> ShoulderCounts | None:
     g, r = asked.stitches_per_mm, asked.rows_per_mm
-    edging = asked.edging
-    back = even(shape.bust / 2 * g + 2 * SEAM_STITCHES)
-    hem = to_repeat(shape.hem / 2 * g + 2 * SEAM_STITCHES, edging.repeat, edging.extra)
+    back = asked.fabric_count(shape.bust / 2 * g + 2 * SEAM_STITCHES)
+    hem = back if asked.texture else asked.edge_count(shape.hem / 2 * g + 2 * SEAM_STITCHES)
     back += (back - hem) % 2
     lost = 0 if shape.dropped else max(2, round((back - shape.across * g - 2 * SEAM_STITCHES) / 2))
     underarm = 0 if shape.dropped else max(2, math.ceil(lost * UNDERARM_SHARE))
@@ -82,16 +82,17 @@ def _counts(shape: ShoulderShape, asked: Asked) -> ShoulderCounts | None:
     neck = 2 * round((shape.back_neck * g - top % 2) / 2) + top % 2
     neck = max(6, min(neck, top - 8))
     steps = max(2, round(SHOULDER_RISE_MM * r / 2))
-    neck_rows = min(even(shape.neck_drop * r), rows - 2 * (lost - underarm) - 2 if asked.neck != "v" else rows - 2)
-    neck_rows = max(4, neck_rows)
+    free = rows - 4 - (0 if asked.neck == "v" else 2 * (lost - underarm))
+    neck_rows = max(4, min(even(shape.neck_drop * r), free))
     decreases = min(neck // 2 if asked.neck == "v" else neck // 4, neck_rows // 2 - 1)
-    front = _front(shape, asked, back, lost, (top - neck) // 2, decreases)
+    most = neck_rows - 2 if asked.neck == "v" else decreases
+    front = _front(shape, asked, (back, (hem - back) // 2), lost + (top - neck) // 2, decreases, most)
     if asked.opening == "cardigan":
         decreases = front[2]
     sleeve = _sleeve(shape, asked, lost, underarm, rows)
     if sleeve is None:
         return None
-    rib, side = two_lengths(shape.rib, shape.side, r)
+    rib, side = two_lengths(edging_mm(asked, shape.rib), shape.side, r)
     return ShoulderCounts(
         hem, back, rib, side, underarm, lost - underarm, rows, groups((top - neck) // 2, steps), neck,
         neck - 2 * decreases, decreases, neck_rows, front[0], front[0] + (hem - back) // 2, front[1], *sleeve,
@@ -100,15 +101,23 @@ def _counts(shape: ShoulderShape, asked: Asked) -> ShoulderCounts | None:
 
 
 def _front(
-    shape: ShoulderShape, asked: Asked, back: int, lost: int, shoulder: int, decreases: int
+    shape: ShoulderShape, asked: Asked, whole: tuple[int, int], outside: int, decreases: int, most: int
 ) -> tuple[int, int, int]:
-    """Return one front's stitches, what is bound off at its neck edge, and what that edge decreases."""
+    """Return one front's stitches, what is bound off at its neck edge, and what that edge decreases.
+
+    `whole` is the back's count and what its hem has more at each side, `outside` what armhole and shoulder take. A V
+    takes off all there is, up to `most`, on wrong-side rows too; a round neck binds the rest off.
+    """
+    back, side = whole
     if asked.opening == "pullover":
         return back, 0, decreases
     wanted = round(((shape.bust - shape.band) * asked.stitches_per_mm + 6 * SEAM_STITCHES - back) / 2)
-    front = max(wanted, lost + shoulder + 2)
-    inside = front - lost - shoulder
-    decreases = min(decreases, inside)
+    front = max(wanted, outside + 2)
+    if asked.texture or asked.edging.repeat > 2:
+        front = asked.edge_count(front + side) - side
+        front += asked.step if front < outside + 2 else 0
+    inside = front - outside
+    decreases = min(most, inside)
     return front, inside - decreases, decreases
 
 
@@ -116,11 +125,10 @@ def _sleeve(
     shape: ShoulderShape, asked: Asked, lost: int, underarm: int, armhole_rows: int
 ) -> tuple[int, int, int, int, int, Slope | None, int] | None:
     g, r = asked.stitches_per_mm, asked.rows_per_mm
-    sleeve = even(shape.upper_sleeve * g + 2 * SEAM_STITCHES)
-    cuff = to_repeat(shape.cuff * g + 2 * SEAM_STITCHES, asked.edging.repeat, asked.edging.extra)
-    cuff = min(cuff, sleeve - (sleeve - cuff) % 2)
+    cuff = asked.edge_count(shape.cuff * g + 2 * SEAM_STITCHES)
+    sleeve, cuff = sleeve_and_cuff(shape.upper_sleeve * g + 2 * SEAM_STITCHES, cuff, asked)
     sleeve += (sleeve - cuff) % 2
-    cuff_rows, seam = two_lengths(shape.cuff_rib, max(shape.sleeve_seam, 40.0), r)
+    cuff_rows, seam = two_lengths(edging_mm(asked, shape.cuff_rib), max(shape.sleeve_seam, 40.0), r)
     free = even(min(CUFF_FREE_MM, max(0.0, shape.sleeve_seam - shape.cuff_rib) / 4) * r)
     if shape.dropped or asked.sleeve == "none":
         return sleeve, cuff, cuff_rows, seam, free, None, sleeve

@@ -14,7 +14,7 @@ def shoulder_edges(counts: ShoulderCounts, asked: Asked, bust_mm: float | None) 
     rows = counts.side_rows + counts.armhole_rows - counts.neck_rows if flat else 0
     arm = 0
     if asked.sleeve == "none":
-        arm = 2 * even(counts.armhole_rows * asked.stitches_per_mm / asked.rows_per_mm + counts.underarm)
+        arm = 2 * even(counts.armhole_rows * asked.band_stitches_per_mm / asked.rows_per_mm + counts.underarm)
     lead = "Sew shoulders. " if flat else "Sew one shoulder. "
     return BandEdges(_neck(counts, asked), rows, arm, lead, False, bust_mm, rows / asked.rows_per_mm)
 

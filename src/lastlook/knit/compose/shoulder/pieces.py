@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from lastlook.knit.compose.asked import Asked
 from lastlook.knit.compose.composed import FinishedMeasure
+from lastlook.knit.compose.craft.edging import edged, in_fabric
 from lastlook.knit.compose.craft.ladder import slope
 from lastlook.knit.compose.craft.needle import Needle, begins, bind_off, dec
 from lastlook.knit.compose.raglan.counts import SEAM_STITCHES
@@ -29,7 +30,7 @@ def shoulder_pieces(counts: ShoulderCounts, asked: Asked) -> tuple[WorkedPiece, 
     else:
         fronts = _front(counts, asked)
     sleeves = () if asked.sleeve == "none" else (_sleeve(counts, asked),)
-    return (_back(counts, asked), *fronts, *sleeves)
+    return tuple(in_fabric(piece, asked) for piece in (_back(counts, asked), *fronts, *sleeves))
 
 
 def shoulder_mates(asked: Asked) -> tuple[Mate, ...]:
@@ -80,7 +81,7 @@ def _underarms(needle: Needle, counts: ShoulderCounts) -> None:
 
 
 def _back(counts: ShoulderCounts, asked: Asked) -> WorkedPiece:
-    needle = lower(counts, asked.edging.structure, counts.hem, ("left", "right"))
+    needle = lower(counts, asked, counts.hem, ("left", "right"))
     _underarms(needle, counts)
     for take in _armhole(counts):
         needle.row(PLAIN, (dec("left"), dec("right")) if take else ())
@@ -93,7 +94,7 @@ def _back(counts: ShoulderCounts, asked: Asked) -> WorkedPiece:
 
 
 def _front(counts: ShoulderCounts, asked: Asked) -> tuple[WorkedPiece, ...]:
-    needle = lower(counts, asked.edging.structure, counts.hem, ("left", "right"))
+    needle = lower(counts, asked, counts.hem, ("left", "right"))
     _underarms(needle, counts)
     takes = _armhole(counts)
     start = len(takes) - counts.neck_rows
@@ -121,7 +122,7 @@ def _neck(counts: ShoulderCounts, asked: Asked) -> tuple[int, ...]:
 
 def _half_front(counts: ShoulderCounts, asked: Asked, hand: str) -> WorkedPiece:
     arm, name = HANDS[hand], f"{hand.title()} Front"
-    needle = lower(counts, asked.edging.structure, counts.front_hem, (arm,))
+    needle = lower(counts, asked, counts.front_hem, (arm,))
     for _ in range(2):
         starts = begins(needle.side) == arm and counts.underarm
         needle.row(PLAIN, (bind_off(arm, counts.underarm),) if starts else ())
@@ -155,9 +156,7 @@ def _neck_and_shoulder(
 
 
 def _sleeve(counts: ShoulderCounts, asked: Asked) -> WorkedPiece:
-    needle = Needle(counts.cuff)
-    needle.even(asked.edging.structure, counts.cuff_rows)
-    needle.mark("edging")
+    needle = edged(asked, counts.cuff, counts.cuff_rows)
     change = (counts.sleeve - counts.cuff) // 2
     shape_sides(needle, change, counts.sleeve_rows - counts.cuff_rows, ("left", "right"), counts.sleeve_free_rows)
     needle.mark("underarm")

@@ -17,7 +17,7 @@ from lastlook.knit.compose.raglan.whole.knitting import (
     sleeve_edges,
     whole_edges,
 )
-from lastlook.knit.compose.raglan.whole.section import Section, edged, off_in
+from lastlook.knit.compose.raglan.whole.section import Section, ended
 from lastlook.knit.compose.raglan.whole.sleeve import DEC_ROUND, cuff_of, sleeve_shapings
 from lastlook.knit.compose.raglan.whole.yoke import Yoke, words, yoke_of
 from lastlook.knit.worked import Act, Ended, Shaping, Side
@@ -54,7 +54,7 @@ def _yoke_and_body(counts: RaglanCounts, asked: Asked) -> Section:
     flat = knitting.needle.side is not Side.ROUND
     evened(knitting, to_repeat(knitting.stitches, asked.edging.repeat, asked.edging.extra if flat else 0))
     knitting.say("")
-    knitting.lines.append(f"Change to smaller needles. {edged(knitting, asked, counts.rib_rows)} {off_in(asked)}")
+    knitting.lines.append(f"Change to smaller needles. {ended(knitting, asked, counts.rib_rows)}")
     name = piece_name(asked)
     piece = knitting.needle.off(name, Ended.BOUND_OFF, whole_edges(name, counts))
     return Section(name.upper(), tuple(knitting.lines), piece)
@@ -107,6 +107,6 @@ def _sleeves(counts: RaglanCounts, asked: Asked) -> Section:
         knitting.work(DEC_ROUND if change else "", edges)
     evened(knitting, cuff)
     knitting.say("")
-    knitting.lines.append(f"Change to smaller needles. {edged(knitting, asked, counts.cuff_rows)} {off_in(asked)}")
+    knitting.lines.append(f"Change to smaller needles. {ended(knitting, asked, counts.cuff_rows)}")
     piece = knitting.needle.off("Sleeves", Ended.BOUND_OFF, sleeve_edges(counts), make=2)
     return Section("SLEEVES (make 2)", tuple(knitting.lines), piece)

@@ -20,11 +20,25 @@ class Section:
 
 
 def edged(knitting: Knitting, asked: Asked, rows: int) -> str:
-    """Work an edging and return the sentence for it."""
-    in_rounds = knitting.needle.side is Side.ROUND
-    knitting.edging(asked.edging.structure, rows)
-    told = edging_words(asked.edging.structure, rows)
+    """Work the edging that a piece begins with, and return the sentences for it."""
+    in_rounds, total = knitting.needle.side is Side.ROUND, asked.facing_rows + rows
+    knitting.edging(asked.edging.structure, total)
+    if asked.facing_rows and in_rounds:
+        return f"Knit {total - 2} rounds. Purl 1 round for turning ridge. Knit 1 round."
+    told = edging_words(asked.edging.structure, total)
     return told.replace(" rows.", " rounds.") if in_rounds else told
+
+
+def ended(knitting: Knitting, asked: Asked, rows: int) -> str:
+    """Work the edging that a piece ends with, and return the sentences for it."""
+    if not asked.facing_rows:
+        return f"{edged(knitting, asked, rows)} {off_in(asked)}"
+    in_rounds, total = knitting.needle.side is Side.ROUND, asked.facing_rows + rows
+    knitting.edging(asked.edging.structure, total)
+    if in_rounds:
+        return f"Purl 1 round for turning ridge. Knit {total - 1} rounds. {off_in(asked)}"
+    fold = "P 1 row on right side for turning ridge. P 1 row."
+    return f"{fold} Work in stockinette st for {total - 2} rows. {off_in(asked)}"
 
 
 def off_in(asked: Asked) -> str:
