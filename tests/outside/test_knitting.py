@@ -6,6 +6,7 @@
 from __future__ import annotations
 
 import csv
+import fractions
 import io
 from collections.abc import Callable
 from dataclasses import replace
@@ -16,6 +17,8 @@ import pytest
 from lastlook import stock
 from lastlook.knit import compose, yarn
 from lastlook.knit.compose.craft import evenly, ladder, sums
+from lastlook.knit.compose.craft.buttons import across_mm
+from lastlook.knit.compose.round.sock import around_for
 from lastlook.quantity import Missing, Origin, Spread, gauge_of, give_or_take
 from lastlook.quantity.weight import G_PER_OUNCE
 from lastlook.stock.swatch import HALF_A_STITCH
@@ -130,6 +133,15 @@ CHECKS: dict[str, Check] = {
     "C093": lambda f: sums.picked_up(n(f, "edge_rows"), n(f, "stitches_per_4in"), n(f, "rows_per_4in")),
     "C095": lambda f: sums.picked_up(n(f, "edge_length_cm") * 10, n(f, "band_stitches_per_10cm"), 100),
     "C100": lambda f: sums.button_spacing(n(f, "first_hole_cm"), n(f, "last_hole_cm"), whole(f, "holes")),
+    "C041": lambda f: sums.laid_out([float(one) for one in f["piece_areas_in2"].split(",")]),
+    "C042": lambda f: sums.laid_out(
+        [sums.trapezium(n(f, "width_in"), n(f, "width_in"), n(f, "length_in"))] * whole(f, "pieces")
+    ),
+    "C054": lambda f: around_for(whole(f, "stitches_per_needle") * whole(f, "needles"), 2),
+    "C074": lambda f: sums.round_yoke(n(f, "yoke"), [float(fractions.Fraction(f["ratio"]))])[0],
+    "C075": lambda f: sums.round_yoke(n(f, "yoke"), [float(fractions.Fraction(f["ratio"]))])[0],
+    "C076": lambda f: sums.round_yoke(n(f, "yoke"), [float(fractions.Fraction(f["ratio"]))])[0],
+    "C102": lambda f: -across_mm(compose.Buttons(20.0))[0] / 25.4,
     "C043": lambda f: sums.trapezium(n(f, "cuff_width_in"), n(f, "top_width_in"), n(f, "length_in")),
     "C044": lambda f: sums.sweater_area(n(f, "circumference_cm"), n(f, "length_cm")),
     "C046": lambda f: stock.metres_used(n(f, "project_g"), n(f, "ball_g"), n(f, "ball_m")),
@@ -233,7 +245,7 @@ def test_published_figure(row: dict[str, str]) -> None:
 
 
 def test_most_rows_are_checked() -> None:
-    assert len(OURS) >= 95
+    assert len(OURS) >= 102
 
 
 def test_a_swatch_says_what_the_area_says() -> None:

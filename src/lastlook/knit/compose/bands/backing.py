@@ -8,6 +8,7 @@ from __future__ import annotations
 from lastlook.knit.compose.asked import Asked
 from lastlook.knit.compose.bands.edges import BandEdges
 from lastlook.knit.compose.bands.holes import Holes
+from lastlook.knit.compose.craft.buttons import across_mm
 
 TURNING_MM = 10.0
 NARROWER_MM = 5.0
@@ -27,6 +28,12 @@ def backing_notes(edges: BandEdges, asked: Asked, holes: Holes) -> tuple[str, ..
         f" in at both ends; sew it along both its edges to the relaxed band, and work its holes at the same heights. A"
         f" facing of cloth is cut {(ribbon + 2 * TURNING_MM) / 10:.1f} cm wide on the straight grain.",
     ]
+    if asked.buttons is not None:
+        start, end = across_mm(asked.buttons)
+        out.append(
+            f"Holes in a ribbon or facing are {end - start:.0f} mm long: across it they begin {-start:.0f} mm beyond"
+            " the middle line towards the edge, along it they lie on the line."
+        )
     if edges.bust_mm is not None and holes.at_bust is None:
         out.append(
             f"None of so many buttons lies at the fullest bust, {edges.bust_mm / 10:.1f} cm from the hem: sew a press"

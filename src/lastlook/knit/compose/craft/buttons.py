@@ -14,6 +14,10 @@ from lastlook.quantity import Unread, read_length
 
 LIGNE_MM = 0.635
 """1 ligne = 1/40 in (apparelscience, cxbuttons and others, all agreeing: read)."""
+BEYOND_MM = 25.4 / 8
+"""A hole across the edge begins 1/8 in beyond the centre line, towards the edge (about.com, 3 June 1999: read)."""
+FLAT_MM = 3.0
+"""A flat button's thickness: common practice, no source."""
 OVERLAP_SHARE = 0.75
 KNIT_HOLE_SHARE = 0.7
 CROCHET_HOLE_SHARE = 0.8
@@ -36,6 +40,15 @@ class Buttons:
         30.0
         """
         return 2 * OVERLAP_SHARE * self.diameter_mm
+
+
+def across_mm(buttons: Buttons) -> tuple[float, float]:
+    """Return where a sewn hole across a band begins and ends, from its centre line, the edge's side below nothing.
+
+    >>> across_mm(Buttons(18.0))
+    (-3.175, 17.825)
+    """
+    return -BEYOND_MM, round(buttons.diameter_mm + FLAT_MM - BEYOND_MM, 3)
 
 
 def buttons_of(text: str) -> Buttons | Unread:

@@ -101,6 +101,31 @@ def trapezium(foot: float, head: float, height: float) -> float:
     return (foot + head) * height / 2
 
 
+def laid_out(areas: Sequence[float]) -> float:
+    """Return the area of all pieces together (The Chilly Dog, sweater project step 6).
+
+    >>> laid_out((420, 120, 18))
+    558
+    """
+    return sum(areas)
+
+
+def round_yoke(joined: float, shares: Sequence[float]) -> tuple[float, ...]:
+    """Return what a round yoke keeps after each of its decrease rounds, by the share kept.
+
+    Two thirds three times (Zimmermann, Knitting Without Tears, 1971), or three quarters, two thirds and three fifths
+    (Knitting Around, 1989), both read in a summary.
+
+    >>> [round(one) for one in round_yoke(268, (3 / 4, 2 / 3, 3 / 5))]
+    [201, 134, 80]
+    """
+    out: list[float] = []
+    for share in shares:
+        joined *= share
+        out.append(joined)
+    return tuple(out)
+
+
 def sweater_area(circumference: float, length: float) -> float:
     """Return a whole sweater's area, roughly (Autumn Breeze Designs, KnitWit 60)."""
     return circumference * length * 3 / 2

@@ -101,9 +101,18 @@ def design_socks(who: wearer.Wearer, asked: Asked) -> Composed:
     return Composed("Socks", size, page, (piece,), mates, measures, (), findings, _notes(counts, asked))
 
 
+def around_for(stitches: float, repeat: int) -> int:
+    """Return what a sock casts on: as many on each of four quarters, and whole repeats of its rib.
+
+    >>> around_for(145.0, 2)
+    144
+    """
+    return to_repeat(stitches, math.lcm(4, repeat))
+
+
 def _counts(round_mm: float, foot_mm: float, leg_mm: float, asked: Asked) -> SockCounts:
     r = asked.rows_per_mm
-    around = to_repeat(round_mm * asked.stitches_per_mm, math.lcm(4, asked.edging.repeat))
+    around = around_for(round_mm * asked.stitches_per_mm, asked.edging.repeat)
     heel = around // 2
     spare = 1 if heel // 2 % 2 == 0 else 2
     each = (heel // 2 - spare - 3) // 2
