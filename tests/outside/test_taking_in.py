@@ -11,7 +11,7 @@ import pytest
 
 from lastlook import paper
 from lastlook.finding import Finding
-from lastlook.geometry import Line, Path, at, polygon
+from lastlook.geometry import Line, Path, at, nearest, polygon
 from lastlook.paper import PaperPiece, take
 
 TRAPEZE = [(0.0, 0.0), (200.0, 0.0), (180.0, 500.0), (0.0, 500.0)]
@@ -50,6 +50,53 @@ def test_dxf_of_splines_arcs_and_blocks_is_followed_and_joined() -> None:
     drawing.write(out)
     areas = sorted(one.path.area_mm2() for one in take.read_dxf(out.getvalue()).closed)
     assert areas == pytest.approx([math.pi * 2500, math.pi * 2500, 95_000], rel=1e-3)
+
+
+def test_a_block_of_the_apparel_convention_is_one_piece_with_its_marks() -> None:
+    """Layers 1, 4, 6, 7 and 14 of ASTM D6673-10: boundary, notches, mirror line, grain, sew line."""
+    drawing = ezdxf.new("R12")
+    block = drawing.blocks.new("Front")
+    seam = [(0.0, 0.0), (8.0, 0.0), (7.0, 20.0), (0.0, 20.0)]
+    block.add_polyline2d([(0.0, -2.0), (8.6, -2.0), (7.4, 20.6), (0.0, 20.6)], close=True, dxfattribs={"layer": "1"})
+    block.add_polyline2d(seam, close=True, dxfattribs={"layer": "14"})
+    block.add_line((4, 5), (4, 15), dxfattribs={"layer": "7"})
+    block.add_line((0, 0), (0, 20), dxfattribs={"layer": "6"})
+    block.add_point((7.9, 12), dxfattribs={"layer": "4"})
+    block.add_text("Units: ENGLISH", dxfattribs={"layer": "1"})
+    drawing.modelspace().add_blockref("Front", (0, 0))
+    out = io.StringIO()
+    drawing.write(out)
+    taken = take.read_dxf(out.getvalue())
+    (outline,) = taken.outlines
+    assert (outline.name, outline.layer, taken.findings) == ("Front", "seam", ())
+    piece = take.piece_of(outline, take.Naming("Front"))
+    assert not isinstance(piece, Finding)
+    assert piece.fold_edge == "centre" and piece.grain == ((4 * 25.4, 5 * 25.4), (4 * 25.4, 15 * 25.4))
+    widths = {side.name: round(side.allowance_mm / 25.4, 1) for side in piece.sides}
+    assert widths == {"hem": 2.0, "side": 0.5, "waist": 0.6, "centre": 0.0}
+    (notch,) = piece.notches
+    assert notch.edge == "side" and piece.notch_mm(notch) == pytest.approx(12 * 25.4, abs=3)
+
+
+@pytest.mark.parametrize("kind", ["a-line", "gored", "half-circle", "gathered"])
+def test_pieces_go_out_as_dxf_and_come_back(kind: str) -> None:
+    drafted = paper.draft(kind, BODY, {"length_mm": 620})
+    text = take.write_dxf(drafted.pieces)
+    assert isinstance(text, str)
+    outlines = {one.name: one for one in take.read_dxf(text).closed}
+    for piece in drafted.pieces:
+        line = outlines[piece.name].path
+        for side in piece.sides:
+            for part in side.parts:
+                assert max(nearest(line, spot).away_mm for spot in part.points(0.5)) < 0.01
+        made = take.piece_of(outlines[piece.name], take.Naming(piece.name))
+        assert not isinstance(made, Finding)
+        again = take.write_dxf([made])
+        assert isinstance(again, str)
+        (back,) = take.read_dxf(again).closed
+        assert max(nearest(line, spot).away_mm for spot in back.path.points(1.0)) < 0.01
+        assert made.fold_edge == piece.fold_edge
+        assert [round(dart.intake_mm, 2) for dart in made.darts] == [round(dart.intake_mm, 2) for dart in piece.darts]
 
 
 def drawn_front() -> tuple[PaperPiece, Path]:

@@ -11,7 +11,7 @@ import sys
 from pathlib import Path
 
 from lastlook import outfit, paper
-from lastlook.cli.draft import say, written
+from lastlook.cli.draft import add_out, say, written
 from lastlook.cli.told import complain, derived_at, laid
 from lastlook.finding import Certainty, Finding
 from lastlook.quantity import Units
@@ -28,7 +28,7 @@ def add(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--reserve", action="store_true", help="of an outfit: as much more side allowance as its cloth has room for"
     )
-    parser.add_argument("--out", type=Path, metavar="DIR", help="folder to write the altered pieces into")
+    add_out(parser)
     parser.add_argument("--json", action="store_true", help="answer in JSON")
 
 
@@ -43,7 +43,7 @@ def run(args: argparse.Namespace) -> int:
         return say(paper.Drafted("taken in", (), findings=unread or drafted.findings), {}, args.json)
     steps = [one for one in read if not isinstance(one, Finding)]
     after = paper.trued(paper.alter(drafted, steps))
-    files = written(after, args.out)
+    files = written(after, args.out, args.form)
     return 2 if files is None else say(after, files, args.json, steps)
 
 

@@ -16,6 +16,7 @@ from pathlib import Path
 
 from lastlook import finding, paper, wearer
 from lastlook.finding import Certainty
+from lastlook.paper import take
 from lastlook.quantity import Units
 
 
@@ -29,7 +30,7 @@ def add(parser: argparse.ArgumentParser) -> None:
     parts = "; ".join(f"{name}: {say}" for name, say in paper.PARTS.items())
     parser.add_argument("--with", dest="parts", default="", metavar="PARTS", help=f"more pieces, with commas: {parts}")
     parser.add_argument("--units", choices=[one.value for one in Units], help="unit of lengths that name none")
-    parser.add_argument("--out", type=Path, metavar="DIR", help="folder to write one true-size SVG a piece into")
+    add_out(parser)
     parser.add_argument("--json", action="store_true", help="answer in JSON")
 
 
@@ -44,7 +45,7 @@ def run(args: argparse.Namespace) -> int:
     options = {**given.options, **dict.fromkeys(parts, 1.0)}
     drafted = paper.trued(paper.draft(args.kind, given.measures, options, given.easing))
     drafted = replace(drafted, findings=(*drafted.findings, *_swapped(said, args.units)))
-    files = written(drafted, args.out)
+    files = written(drafted, args.out, args.form)
     return 2 if files is None else say(drafted, files, args.json)
 
 
@@ -55,13 +56,23 @@ def _swapped(said: dict[str, str], units: str | None) -> list[finding.Finding]:
     return [one for one in findings if one.kind == "waist-over-hip"]
 
 
-def written(drafted: paper.Drafted, folder: Path | None) -> dict[str, str] | None:
-    """Write one SVG a piece and return the file of each; None, once it was said, where nothing can be written."""
+def add_out(parser: argparse.ArgumentParser) -> None:
+    """Say where pieces are written, and in which form."""
+    parser.add_argument("--out", type=Path, metavar="DIR", help="folder to write the pieces into, at true size")
+    parser.add_argument(
+        "--as", dest="form", choices=["svg", "dxf"], default="svg", help="one SVG a piece, or one DXF of them all"
+    )
+
+
+def written(drafted: paper.Drafted, folder: Path | None, form: str) -> dict[str, str] | None:
+    """Write the pieces and return the file of each; None, once it was said, where nothing can be written."""
     if folder is None or not drafted.pieces:
         return {}
     files = {}
     try:
         folder.mkdir(parents=True, exist_ok=True)
+        if form == "dxf":
+            return _written_dxf(drafted, folder)
         for piece in drafted.pieces:
             path = folder / (re.sub(r"[^a-z0-9]+", "-", piece.name.lower()).strip("-") + ".svg")
             path.write_text(paper.write_svg(piece), encoding="utf-8")
@@ -70,6 +81,16 @@ def written(drafted: paper.Drafted, folder: Path | None) -> dict[str, str] | Non
         print(f"Nothing can be written into {folder}. Name a folder of your own with --out.", file=sys.stderr)
         return None
     return files
+
+
+def _written_dxf(drafted: paper.Drafted, folder: Path) -> dict[str, str] | None:
+    text = take.write_dxf(drafted.pieces)
+    if isinstance(text, finding.Finding):
+        print(f"{text.say} {text.why} {text.attempt}", file=sys.stderr)
+        return None
+    path = folder / "pieces.dxf"
+    path.write_text(text, encoding="utf-8")
+    return dict.fromkeys((piece.name for piece in drafted.pieces), str(path))
 
 
 def say(

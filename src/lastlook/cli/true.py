@@ -7,18 +7,17 @@ Pieces are drawings of ours, any SVG, a DXF, a table of points, or an outfit. Wh
 from __future__ import annotations
 
 import argparse
-from pathlib import Path
 
 from lastlook import paper
 from lastlook.cli.alter import add_place, set_at
-from lastlook.cli.draft import say, written
+from lastlook.cli.draft import add_out, say, written
 
 
 def add(parser: argparse.ArgumentParser) -> None:
     """Say what the command takes."""
     add_place(parser)
     parser.add_argument("--close", action="store_true", help="make the first alteration offered for each open seam")
-    parser.add_argument("--out", type=Path, metavar="DIR", help="folder to write the pieces into, closed if asked")
+    add_out(parser)
     parser.add_argument("--json", action="store_true", help="answer in JSON")
 
 
@@ -31,5 +30,5 @@ def run(args: argparse.Namespace) -> int:
     if args.close:
         steps, drafted = paper.closed(drafted)
     trued = paper.trued(drafted) if drafted.pieces else drafted
-    files = written(trued, args.out)
+    files = written(trued, args.out, args.form)
     return 2 if files is None else say(trued, files, args.json, steps)

@@ -73,7 +73,7 @@ def _guessed(name: str, text: str, units: Units, notes: list[Finding]) -> list[T
         known = next((line for line in LINES if line in (outline.layer, outline.name)), None)
         called = outline.name if outline.name not in ("", *LINES) else PurePosixPath(name).stem
         piece = TakenPiece(name, number, called.replace("_", " "), known or LINES[0])
-        notes += [] if known else [_unasked(piece)]
+        notes += [] if known == "seam" else [_unasked(piece, known)]
         notes.append(_by_place(piece, outline.path, units))
         out.append(piece)
     return out
@@ -101,7 +101,16 @@ def _by_place(piece: TakenPiece, path: Path, units: Units) -> Finding:
     )
 
 
-def _unasked(piece: TakenPiece) -> Finding:
+def _unasked(piece: TakenPiece, line: str | None) -> Finding:
+    if line == "cut":
+        return Finding(
+            "allowance-unasked",
+            Certainty.UNKNOWN,
+            f"How wide the allowances of {piece.name} are is not known yet; {piece.allowance_mm:.0f} mm came off.",
+            "Its outline is the cutting line, and no seam line stands inside it.",
+            "Say allowance= of it, and allowances= of single edges.",
+            where=Where(piece=piece.name),
+        )
     return Finding(
         "allowance-unasked",
         Certainty.UNKNOWN,

@@ -1,7 +1,8 @@
 """An outline taken apart at its corners, and a first guess at what each run is.
 
 A *run* is the outline between two corners. A dart drawn as a notch, two straight runs of one length that meet
-inside, is a dart. Guesses go by place: the top is the waist, the foot the hem, an upright straight run the centre.
+inside, is a dart. Guesses go by place: the top is the waist, the foot the hem, an upright straight run the
+centre, the left one of two.
 """
 
 from __future__ import annotations
@@ -51,7 +52,11 @@ def guess(runs: Sequence[Path]) -> tuple[str, ...]:
     spots = [spot for run in runs for spot in run.points(1.0)]
     box = (min(x for x, _ in spots), min(y for _, y in spots), max(x for x, _ in spots), max(y for _, y in spots))
     legs = {n for number in range(len(runs)) if dart_at(runs, number) for n in (number, (number + 1) % len(runs))}
-    return tuple("" if number in legs else _name(run, box) for number, run in enumerate(runs))
+    names = ["" if number in legs else _name(run, box) for number, run in enumerate(runs)]
+    centres = [number for number, name in enumerate(names) if name == "centre"]
+    for number in sorted(centres, key=lambda one: runs[one].start[0])[1:]:
+        names[number] = "side"
+    return tuple(names)
 
 
 def _name(run: Path, box: tuple[float, float, float, float]) -> str:

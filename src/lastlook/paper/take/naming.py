@@ -7,15 +7,20 @@ each edge by its own width, and the seam line is what remains.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from enum import Enum
 
 from lastlook.finding import Certainty, Finding, Where
-from lastlook.geometry import Line, Path, Point, Run, crossing_of, cut, distance_mm, nearest, shrunk
-from lastlook.paper.paper_piece import Level, PaperPiece
+from lastlook.geometry import Line, Path, Point, Run, at, crossing_of, cut, distance_mm, nearest, shrunk
+from lastlook.paper.paper_piece import Level, Notch, PaperPiece
 from lastlook.paper.seam_edge import SeamEdge, Use
 from lastlook.paper.take.corners import dart_at, guess, runs_of
-from lastlook.paper.take.outline import JOINED_MM, Outline
+from lastlook.paper.take.outline import JOINED_MM, Marks, Outline
+
+NEAR_MM = 1.0
+"""A fold line ends this near to the ends of its edge."""
+FURTHEST_MM = 60.0
+"""A notch on the cutting line belongs to a seam line at most this far off."""
 
 
 class Drawn(Enum):
@@ -54,14 +59,51 @@ def piece_of(outline: Outline, naming: Naming) -> PaperPiece | Finding:
     runs = runs_of(path)
     names = [naming.edges.get(number, one) for number, one in enumerate(guess(runs))]
     sides = _numbered(_gathered(runs, names, naming))
+    sides = [_as_marked(side, outline.marks, naming) for side in sides]
     if naming.drawn is Drawn.CUT:
         sides = _taken_off(sides)
-    heights = [spot[1] for side in sides for spot in (side.start, side.end)]
-    top, low = max(heights), min(heights)
+    top, low = _top(sides), min(spot[1] for side in sides for spot in (side.start, side.end))
     levels = tuple(Level(name, top - mm) for name, mm in naming.depths_mm.items() if top - mm > low)
     return PaperPiece(
-        naming.name, tuple(sides), naming.quantity, naming.mirrored_pair, (), levels, naming.grain or _upright(sides)
+        naming.name,
+        tuple(sides),
+        naming.quantity,
+        naming.mirrored_pair,
+        _notches(sides, outline.marks.notches),
+        levels,
+        naming.grain or outline.marks.grain or _upright(sides),
     )
+
+
+def _top(sides: Sequence[SeamEdge]) -> float:
+    """Return the height that depths are told from: the middle between both ends of the waist, or the highest corner."""
+    waist = [spot[1] for side in sides if side.name == "waist" for spot in (side.start, side.end)]
+    return sum(waist) / len(waist) if waist else max(spot[1] for side in sides for spot in (side.start, side.end))
+
+
+def _as_marked(side: SeamEdge, marks: Marks, naming: Naming) -> SeamEdge:
+    """Return an edge on the fold where the file's fold line lies along it, its allowance up to the cutting line."""
+    if naming.fold is None and marks.fold is not None and _lies_along(side, marks.fold):
+        return replace(side, use=Use.FOLD, allowance_mm=0.0)
+    if marks.cut is None or side.use is Use.FOLD or side.name in naming.allowances_mm:
+        return side
+    middle = at(side.parts[0], len(side.parts[0].segments) / 2)
+    return replace(side, allowance_mm=round(nearest(marks.cut, middle).away_mm, 3))
+
+
+def _lies_along(side: SeamEdge, fold: tuple[Point, Point]) -> bool:
+    return all(min(distance_mm(spot, end) for end in fold) < NEAR_MM for spot in (side.start, side.end))
+
+
+def _notches(sides: Sequence[SeamEdge], spots: Sequence[Point]) -> tuple[Notch, ...]:
+    """Return the file's notches, each on the edge it is nearest to, moved on to the seam line."""
+    out = []
+    for number, spot in enumerate(spots, 1):
+        places = [(nearest(part, spot), side, part) for side in sides for part in side.parts]
+        place, side, part = min(places, key=lambda one: one[0].away_mm)
+        if place.away_mm < FURTHEST_MM:
+            out.append(Notch(f"{side.name} {number}", side.name, at(part, place.spot)))
+    return tuple(out)
 
 
 def _gathered(runs: Sequence[Path], names: Sequence[str], naming: Naming) -> list[SeamEdge]:

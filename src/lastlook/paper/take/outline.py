@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from lastlook.finding import Certainty, Finding
-from lastlook.geometry import Path, distance_mm, mapped
+from lastlook.geometry import Path, Point, distance_mm, mapped
 from lastlook.paper.paper_piece import PaperPiece
 
 JOINED_MM = 0.05
@@ -16,12 +16,24 @@ LEAST_MM2 = 100.0
 
 
 @dataclass(frozen=True)
+class Marks:
+    """What a file says of an outline beside its line."""
+
+    grain: tuple[Point, Point] | None = None
+    fold: tuple[Point, Point] | None = None
+    notches: tuple[Point, ...] = ()
+    cut: Path | None = None
+    """The cutting line round a seam line."""
+
+
+@dataclass(frozen=True)
 class Outline:
     """A closed or open line of the file, in mm, y upwards."""
 
     path: Path
     name: str = ""
     layer: str = ""
+    marks: Marks = Marks()
 
 
 @dataclass(frozen=True)
