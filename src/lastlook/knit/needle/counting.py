@@ -63,8 +63,23 @@ def printed(hands: Hands, step: Step) -> None:
     if step.of == "" and stated != hands.live.n and hands.held and stated == _all(hands):
         compare(hands, step.span, stated, stated, step.of)
         return
+    if len(hands.lives) > 1:
+        _of_groups(hands, step, stated)
+        return
     if not compare(hands, step.span, stated, hands.live.n, step.of) and step.of == "":
         go_on_with(hands, stated)
+
+
+def _of_groups(hands: Hands, step: say.Printed, stated: int) -> None:
+    """Where the work is parted a count is that of each group, or of all together."""
+    total = sum(live.n for live in hands.lives)
+    nearest = min((live.n for live in hands.lives), key=lambda n: abs(n - stated))
+    if abs(total - stated) < abs(nearest - stated):
+        compare(hands, step.span, stated, total, step.of)
+        return
+    for live in list(hands.lives):
+        hands.live = live
+        compare(hands, step.span, stated, live.n, step.of)
 
 
 def _all(hands: Hands) -> int:

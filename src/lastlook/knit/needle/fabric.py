@@ -19,6 +19,8 @@ from lastlook.leaflet.instruction import Ending, Goal, Step
 ASSUMED_ROWS_PER_MM = 8 / 25.4
 """Only to have rows to go on with where no row gauge is known; the piece then says that its lengths are not known."""
 MOST = 2000
+MOST_AGAIN = 60
+"""'Repeat the last … rows' never goes further back than so many plain rows."""
 
 
 def cast_on(hands: Hands, step: Step) -> None:
@@ -57,10 +59,10 @@ def _until(hands: Hands, step: say.CastOn, n: int) -> None:
 
 
 def rounds(hands: Hands, step: Step) -> None:
-    """From here on in rounds."""
+    """From here on in rounds, or back in rows."""
     hands.done(step)
     for live in hands.lives:
-        live.rounds = True
+        live.rounds = step.joined if isinstance(step, say.Rounds) else True
 
 
 def structure(hands: Hands, step: Step) -> None:
@@ -105,11 +107,11 @@ def work_on(hands: Hands, step: Step) -> None:
         check_on(hands, step.on, step.span)
     rows = rows_to(hands, goal, step.ending, step.span)
     plain(hands, rows, step.span)
-    if one:
-        hands.recent += [Recent((), step.span, structure=hands.fabric)] * rows
-        if step.structure in ("plain", "purl", "rib", ""):
-            hands.fabric, hands.fabric_run, hands.cycle, hands.cycle_spans, hands.cycle_spot = before
-            hands.cycle_spot += rows
+    if goal.rows is not None:
+        hands.recent += [Recent((), step.span, structure=hands.fabric)] * min(rows, MOST_AGAIN)
+    if one and step.structure in ("plain", "purl", "rib", ""):
+        hands.fabric, hands.fabric_run, hands.cycle, hands.cycle_spans, hands.cycle_spot = before
+        hands.cycle_spot += rows
 
 
 def check_on(hands: Hands, figure: say.Figure, span: Span) -> None:

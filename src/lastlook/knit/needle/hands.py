@@ -122,6 +122,9 @@ def do(hands: Hands, step: Step, after: Step | None = None) -> None:
         hands.done(step)
         rows.turn_on(hands, step.span, step.goal, step.ending)
         return
+    if isinstance(step, AFTERWARDS) and sight.is_bound_off(hands):
+        hands.done(step)
+        return
     doer = DOERS.get(type(step))
     if doer is None or hands.world.rows_made > 40_000:
         return
@@ -153,6 +156,8 @@ DOERS: dict[type[Step], Doer] = {
     say.Progress: rows.progress, say.Buttonholes: counting.buttonholes, say.Marker: counting.marker,
     say.Rounds: fabric.rounds, say.Apart: divide.apart, say.Nothing: _nothing,
 }  # fmt: skip
-EACH_GROUP = frozenset({say.WorkOn, say.BindOffs, say.Finish, say.RepeatRows, say.Printed, say.Progress})
+AFTERWARDS = (say.CastOn, say.Shape, say.BindOffs, say.Structure)
+"""What is told after a piece was bound off shows how a part of it is worked: a buttonhole, a border."""
+EACH_GROUP = frozenset({say.WorkOn, say.BindOffs, say.Finish, say.RepeatRows, say.Progress})
 
 __all__ = ["Hands", "Live", "Task", "World", "do", "work_piece"]

@@ -8,6 +8,7 @@ from lastlook.finding import Span
 from lastlook.knit.needle.fabric import ASSUMED_ROWS_PER_MM, fabric_row, plain, rows_to
 from lastlook.knit.needle.live import Event
 from lastlook.knit.needle.parts.edge import check_edge, edges
+from lastlook.knit.needle.rows.remember import remember_evenly, remember_shaped
 from lastlook.knit.needle.sight import regain
 from lastlook.knit.needle.state import Count, Hands
 from lastlook.leaflet import instruction as say
@@ -44,6 +45,7 @@ def shape_together(hands: Hands, steps: list[Shape]) -> None:
     if len(steps) == 1 and steps[0].edge in ("evenly", "inside", "") and not _timed(steps[0]):
         evenly(hands, steps[0])
         return
+    since = hands.live.number
     plans = [_plan(hands, step) for step in steps]
     bounded = [plan for plan in plans if plan.bounded]
     if not bounded:
@@ -57,6 +59,7 @@ def shape_together(hands: Hands, steps: list[Shape]) -> None:
     for step in steps:
         if step.ending.row or step.ending.edge:
             plain(hands, rows_to(hands, say.Goal(), step.ending, step.span), step.span)
+    remember_shaped(hands, since, steps[0].span)
     _judge(hands, plans)
 
 
@@ -250,7 +253,9 @@ def _open(hands: Hands, plans: list[Plan]) -> None:
     if once:
         events = tuple(Event(plan.step.act, edge, plan.n) for plan in once for edge in plan.edges)
         if hands.live.n >= sum(event.n for event in events):
+            since = hands.live.number
             fabric_row(hands, events, once[0].step.span)
+            remember_shaped(hands, since, once[0].step.span)
 
 
 def evenly(hands: Hands, step: Shape) -> None:
@@ -273,8 +278,11 @@ def evenly(hands: Hands, step: Shape) -> None:
         last.after += sign * n
         last.events = (*last.events, event)
         live.n = last.after
+        remember_evenly(hands, last)
     elif live.n + sign * n >= 0:
+        since = live.number
         fabric_row(hands, (event,), step.span)
+        remember_shaped(hands, since, step.span)
     else:
         hands.trouble("row-long", step.span, n, live.n)
 

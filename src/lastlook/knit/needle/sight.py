@@ -77,6 +77,17 @@ def _is_unclear(step: Step, text: str) -> bool:
     return isinstance(step, Unread)
 
 
+def is_bound_off(hands: Hands) -> bool:
+    """Whether nothing of the piece is on a needle or a holder any more."""
+    gone = ("bound off", "fastened off", "drawn up")
+    return (
+        bool(hands.parts)
+        and not hands.held
+        and hands.flanks is None
+        and all(live.ended in gone for live in hands.lives)
+    )
+
+
 def _is_over(hands: Hands) -> bool:
     """Whether the piece has ended, so that what follows touches none of its stitches."""
     return bool(hands.parts) and not hands.held and all(live.ended != "open" for live in hands.lives)

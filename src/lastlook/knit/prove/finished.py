@@ -39,10 +39,16 @@ def finished(hands: Hands, gauge: Gauge | None) -> tuple[WorkedPiece, ...]:
         WorkedPiece(f"{hands.name}, {ORDER[min(number, 4)]}", hands.name, hands.make, None,
                     _rows(live), live.n,
                     ENDS.get(live.ended, Ended.OPEN), (), (),
-                    (("starts after row", live.base), ("starts at stitch", round(live.offset))))
+                    (("starts after row", live.base), ("starts at stitch", round(live.offset)), *_taken(hands, live)))
         for number, live in enumerate(hands.parts[1:])
     ]  # fmt: skip
     return (whole, *parts)
+
+
+def _taken(hands: Hands, live: Live) -> tuple[tuple[str, int], ...]:
+    """Return how many stitches of the hand a finger took; nothing for a part that is no finger."""
+    made = hands.fingers.made if hands.fingers else ()
+    return tuple(("taken from the hand", took) for one, took in made if one is live)
 
 
 def _rows(live: Live) -> tuple[WorkedRow, ...]:

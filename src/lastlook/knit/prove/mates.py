@@ -11,13 +11,16 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Mapping
 
-from lastlook.knit.needle import Hands
+from lastlook.knit.needle import Hands, garments
 from lastlook.knit.prove.edges import edges_of, stretch
 from lastlook.piece import Edge, EdgeName, Mate, Seam, Unit, walk
 from lastlook.quantity import Gauge
 
 ROWS_EASED = 2.0
 CAP_EASE_MM = 22.0
+CAP_FULLER_MM = 38.0
+"""A cap that is the longer of the two is eased in: 1 to 1½ inches in textbooks on sleeves (madalynne.com;
+emmakespatterns; read), less for knits (common practice, no source)."""
 TOP_EASE_MM = 12.7
 GATHERED = re.compile(
     r"(?i)\bgather|\bfullness|\bfulness|\bpuff(?:ed)? sleeve|\beas(?:e|ing) (?:in )?(?:the )?(?:fullness|sleeve|top)"
@@ -25,7 +28,14 @@ GATHERED = re.compile(
 
 
 def seams(pieces: Mapping[str, Hands], gauge: Gauge | None, text: str) -> tuple[Seam, ...]:
-    """Return every seam that the pieces make, walked."""
+    """Return every seam that the pieces make, walked; each garment of the leaflet has its own."""
+    out: list[Seam] = []
+    for own in garments(pieces):
+        out += _of_garment({plain: pieces[name] for plain, name in own.items()}, gauge, text)
+    return tuple(out)
+
+
+def _of_garment(pieces: Mapping[str, Hands], gauge: Gauge | None, text: str) -> tuple[Seam, ...]:
     table = {edge.name: edge for hands in pieces.values() for edge in edges_of(hands, gauge)}
     out = []
     for mate in _mates(pieces, table, text):
@@ -110,7 +120,8 @@ def _caps(pieces: Mapping[str, Hands], gauge: Gauge | None, text: str) -> tuple[
             return ()
         whole = 2 * cap.upper_mm + width
         hole = b_side.upper_mm + f_side.upper_mm
-        return (_seam("armhole", "cap", hole, whole, CAP_EASE_MM, bool(GATHERED.search(text)) and whole > hole),)
+        ease = CAP_FULLER_MM if whole > hole else CAP_EASE_MM
+        return (_seam("armhole", "cap", hole, whole, ease, bool(GATHERED.search(text)) and whole > hole),)
     if cap.upper == "" and back.marker_mm is not None and not back.lengths_unknown:
         length = gauge.length_mm(stretch(back, "left", gauge).side_rows)
         if not hasattr(length, "best"):

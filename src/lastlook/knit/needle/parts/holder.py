@@ -70,6 +70,10 @@ def hold(hands: Hands, step: Step) -> None:
         n *= TIMES[several[1]]
         if "instep" in words:
             step = replace(step, which="instep")
+    if step.which == "half" and live.n > 1:
+        live.behind = live.n // 2
+        split_rest(hands, None, step.span)
+        return
     if live.behind > 0:
         split_rest(hands, n, step.span)
         return

@@ -2,16 +2,38 @@
 
 from __future__ import annotations
 
+import re
+from collections.abc import Iterable
+
 from lastlook.knit.needle.state import Hands
 
+BODY = ("back", "front", "left front", "right front")
 SYNONYMS = {"shoulder shape": "shoulder", "armhole shape": "armhole", "beg of armhole": "armhole",
             "raglan shape": "raglan",
             "underarm": "armhole", "bo": "armhole", "beg of raglan": "raglan", "top": "armhole"}  # fmt: skip
 
 
+def garments(names: Iterable[str]) -> list[dict[str, str]]:
+    """Return the pieces of each garment of a leaflet, their plain names with the names they have.
+
+    A second back or front begins a second garment: a twin set, a pullover and a cardigan.
+    """
+    out: list[dict[str, str]] = [{}]
+    for name in names:
+        plain = re.sub(r" \d+$", "", name)
+        if plain in out[-1] and plain in BODY:
+            out.append({})
+        out[-1].setdefault(plain, name)
+    return out
+
+
 def find_piece(hands: Hands, word: str) -> Hands | None:
     """Return the piece that a word means among those made before."""
     pieces = hands.world.pieces
+    *_, own = garments([*pieces, hands.name.lower()])
+    mine = next((name for plain, name in own.items() if plain == word and name in pieces), "")
+    if mine:
+        return pieces[mine]
     if word in pieces:
         return pieces[word]
     for name, piece in reversed(list(pieces.items())):

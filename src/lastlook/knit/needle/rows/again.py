@@ -32,10 +32,11 @@ def repeat(hands: Hands, step: Step) -> None:
         hands.done(step)
         turn_on(hands, step.span, step.goal, step.ending)
         return
+    if step.piece:
+        _of_other(hands, step)
+        return
     cycle = _cycle(hands, step)
     if not cycle or not hands.parts:
-        if step.piece:
-            _of_other(hands, step)
         return
     hands.done(step)
     goal = step.goal

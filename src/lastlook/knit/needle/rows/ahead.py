@@ -44,6 +44,24 @@ def keep_marks(live: Live, solved: Solved) -> None:
     if solved.marks:
         was_right = live.rounds or not live.next_right
         live.marks = tuple(solved.marks) if was_right else tuple(sorted(live.n - mark for mark in solved.marks))
+    elif live.marks and solved.events:
+        _moved(live, solved)
+
+
+def _moved(live: Live, solved: Solved) -> None:
+    """Markers that a row does not name go along with what it takes and gives before them."""
+    forward = live.rounds or not live.next_right
+    start = "right" if forward else "left"
+    before = live.n - solved.gives + solved.used
+    marks = live.marks if forward else tuple(sorted(before - mark for mark in live.marks))
+    out = []
+    for mark in marks:
+        for event in solved.events:
+            at_start = event.edge == start or (event.edge == "inside" and event.inset < mark)
+            if at_start and event.act in ("dec", "bind off", "inc", "cast on"):
+                mark += event.n if event.act in ("inc", "cast on") else -event.n
+        out.append(max(0, mark))
+    live.marks = tuple(out) if forward else tuple(sorted(live.n - mark for mark in out))
 
 
 def own_stitches(run: Run, ahead: int, size: int) -> Run:

@@ -10,7 +10,7 @@ from dataclasses import replace
 from lastlook.knit.needle.fabric import fabric_row
 from lastlook.knit.needle.rows.heel import is_turning, turn_on
 from lastlook.knit.needle.sight import lose, regain
-from lastlook.knit.needle.solve import Solved, fixed_uses, solve
+from lastlook.knit.needle.solve import Solved, solve
 from lastlook.knit.needle.state import Count, Hands, Recent
 from lastlook.leaflet import Figure
 from lastlook.leaflet import instruction as say
@@ -27,13 +27,15 @@ def progress(hands: Hands, step: Step) -> None:
         hands.done(step)
         turn_on(hands, step.span, step.goal, step.ending)
         return
-    shaped = [one for one in hands.recent if one.run and fixed_uses(one.run, hands.world.size) and _is_shaped(one.run)]
+    shaped = [one for one in hands.recent if one.run and _is_shaped(one.run)]
     goal = _goal(hands, step, shaped)
-    if not shaped or goal is None:
+    if not shaped or (goal is None and step.goal.times is None):
         lose(hands, step.span)
         return
     hands.done(step)
     _on(hands, step, shaped, goal)
+    if goal is None:
+        return
     live = hands.live
     stated = hands.at(step.goal.until) if step.goal.until is not None and not step.goal.until_what else goal
     hands.counts.append(Count(step.span, stated, live.n, live.number, "until"))
@@ -44,16 +46,18 @@ def progress(hands: Hands, step: Step) -> None:
         hands.off_by.add(live.n - goal)
 
 
-def _on(hands: Hands, step: say.Progress, shaped: list[Recent], goal: int) -> None:
+def _on(hands: Hands, step: say.Progress, shaped: list[Recent], goal: int | None) -> None:
     live, run = hands.live, _sized(shaped[-1].run, hands.world.size)
     change, gap = step.change or _change(hands, shaped), _gap(hands, step, shaped)
     last = _row_of(hands, shaped[-1])
     plain = next((one for one in reversed(hands.recent) if one.run and not _is_shaped(one.run)), None)
-    for _ in range(MOST):
+    for _ in range(MOST if goal is not None else hands.at(step.goal.times)):
         if live.n == goal:
             return
         found = _next(hands, run, change)
-        if found is None or (live.n - goal) * (live.n + found[1].gives - found[1].used - goal) < 0:
+        if found is None:
+            return
+        if goal is not None and (live.n - goal) * (live.n + found[1].gives - found[1].used - goal) < 0:
             return
         while live.number - last < gap - 1:
             fabric_row(hands, (), plain.span if plain else step.span)
@@ -94,12 +98,16 @@ def _plain(item: Item, size: int) -> int:
     return item.n.whole(size) if isinstance(item, Work) and item.uses == item.gives == 1 and item.n is not None else 0
 
 
+def _flat(run: Run) -> list[Item]:
+    return [inner for item in run for inner in (_flat(item.items) if isinstance(item, Group) else [item])]
+
+
 def _change(hands: Hands, shaped: list[Recent]) -> int:
     """Return by how much the longest stretch changed from one row that shaped to the next."""
     if len(shaped) < 2:
         return 0
     size = hands.world.size
-    before, after = ([_plain(item, size) for item in one.run] for one in shaped[-2:])
+    before, after = ([_plain(item, size) for item in _flat(one.run)] for one in shaped[-2:])
     if len(before) != len(after):
         return 0
     return next((b - a for a, b in zip(before, after, strict=True) if a != b), 0)

@@ -84,9 +84,28 @@ def _held_inside(steps: tuple[Step, ...]) -> tuple[Step, ...]:
     spot = 0
     while spot < len(steps):
         found = _with_thread(steps, spot)
+        ended = _both_ends(steps, spot)
+        if ended:
+            out += ended
+            spot += 3
+            continue
         out.append(found[0] if found else steps[spot])
         spot += found[1] if found else 1
     return tuple(out)
+
+
+def _both_ends(steps: tuple[Step, ...], spot: int) -> tuple[Step, ...]:
+    """'Bind off 14, work 20 and place them on a holder, bind off the last 14': one row, then the holder."""
+    if spot + 2 >= len(steps):
+        return ()
+    first, hold, last = steps[spot : spot + 3]
+    if not (isinstance(first, RowOf) and isinstance(hold, say.Hold) and isinstance(last, say.Finish)):
+        return ()
+    begins = len(first.run) == 2 and isinstance(first.run[0], say.BindOff) and isinstance(first.run[1], Work)
+    if not begins or hold.n is not None or last.how != "bound off" or last.n is None:
+        return ()
+    run = (*first.run, say.BindOff(last.n, span=last.span))
+    return replace(first, run=run, covers=(first.span, last.span)), hold
 
 
 def _with_thread(steps: tuple[Step, ...], spot: int) -> tuple[RowOf, int] | None:
@@ -95,11 +114,14 @@ def _with_thread(steps: tuple[Step, ...], spot: int) -> tuple[RowOf, int] | None
     if len(named) < 3 or named[0][0] != 0:
         return None
     (_, first), (_, hold), (place, last) = named
-    if not isinstance(first, RowOf) or not isinstance(last, RowOf) or last.label is not None or not last.run:
+    if not isinstance(first, RowOf) or not isinstance(hold, say.Hold) or first.needles:
         return None
-    if not isinstance(hold, say.Hold) or hold.which not in ("next", "first") or hold.n is None:
+    if any(map(is_filling, first.run)) or not isinstance(last, RowOf) or last.label is not None or not last.run:
         return None
-    if first.needles or not isinstance(last.run[0], say.CastOnInRow) or any(map(is_filling, first.run)):
+    if hold.n is None or not (
+        (hold.which in ("next", "first") and isinstance(last.run[0], say.CastOnInRow))
+        or (hold.which == "center" and isinstance(last.run[0], say.Parted))
+    ):
         return None
     run = (*first.run, say.Held(hold.n, span=hold.span), *last.run)
     covers = (first.span, hold.span, last.span)
