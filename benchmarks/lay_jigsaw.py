@@ -1,8 +1,10 @@
-"""Jigsaws with a known answer, through the command: `python -m benchmarks lay-jigsaw [SEEDS] [processor] [ROW…]`.
+"""Jigsaws with a known answer: `python -m benchmarks lay-jigsaw [SEEDS] [processor] [afresh] [ROW…]`.
 
 Each row is a set of jigsaws (`benchmarks/lay_cuts.py`), the spare as a share of the pieces' area, and a time limit;
-20 seeds each unless told otherwise. A jigsaw counts as solved if the answer fits and is proven again here. With
-`processor` the limit is counted by the processor's clock, on each of two cores.
+20 seeds each unless told otherwise; they go through the command. A jigsaw counts as solved if the answer fits and is
+proven again here. With `processor` the limit is counted by the processor's clock, on each of two cores. Each result
+is kept and the table of `lay.md` written anew, so the run can be stopped and gone on with; `afresh` runs the named
+rows again.
 """
 
 from __future__ import annotations
@@ -15,6 +17,7 @@ import time
 from dataclasses import dataclass
 from typing import Any
 
+from benchmarks.kept import Kept, tell
 from benchmarks.lay_cuts import KINDS, RARE, Jigsaw, jigsaw
 from lastlook import lay
 
@@ -28,15 +31,19 @@ class Row:
     way: str
     spare: float
     seconds: float
+    asked: str = ""
 
 
 ROWS = (
-    Row("both-15", KINDS, "both", 0.15, 10),
-    Row("both-10", KINDS, "both", 0.10, 30),
-    Row("both-5", KINDS, "both", 0.05, 60),
-    Row("along-15", ("rectangle", "fold"), "along", 0.15, 30),
+    Row("both-15", KINDS, "both", 0.15, 10, "20 of 20"),
+    Row("both-10", KINDS, "both", 0.10, 30, "17 of 20"),
+    Row("both-5", KINDS, "both", 0.05, 60, "14 of 20"),
+    Row("along-15", ("rectangle", "fold"), "along", 0.15, 30, "18 of 20"),
     *(Row(f"{kind}-15", (kind,), "both", 0.15, 30) for kind in RARE),
 )
+
+HEAD = "| row | jigsaws | spare, shared | limit | by the clock | solved | middle of their times | not solved | asked |"
+_CLOCKS = {"wall": "on the wall", "processor": "of each of two cores"}
 
 
 def as_json(problem: lay.Problem) -> dict[str, Any]:
@@ -105,25 +112,47 @@ def _search(job: tuple[Jigsaw, float, int]) -> tuple[bool, float]:
 
 
 def main(words: list[str]) -> int:
-    """Print a line for each row: how many were solved, and the middle of the times of those."""
-    seeds = int(words[0]) if words and words[0].isdigit() else 20
-    by_processor = "processor" in words
-    wanted = [word for word in words if not word.isdigit() and word != "processor"]
-    print("| jigsaws | spare | shared | limit | solved | median time of the solved | not solved |")
-    print("|---|---|---|---|---|---|---|")
-    for row in ROWS:
-        if wanted and row.name not in wanted:
-            continue
-        times, lost = [], []
+    """Run what has not been run yet, and tell a line for each row: how many were solved, and in what time."""
+    seeds = int(next((word for word in words if word.isdigit()), "20"))
+    clock = "processor" if "processor" in words else "wall"
+    wanted = [row for row in ROWS if row.name in words] or list(ROWS)
+    kept = Kept("lay-jigsaw")
+    if "afresh" in words:
+        kept.forget(tuple(f"{row.name} {clock}" for row in wanted))
+    for row in wanted:
         for seed in range(seeds):
+            key = _key(row, clock, seed)
+            if key in kept.found:
+                continue
             made = jigsaw(row.kinds[seed % len(row.kinds)], seed, row.spare, row.way)
-            solved, taken = solve_by_processor(made, row.seconds) if by_processor else solve(made, row.seconds, 1)
-            print(f"{row.name} {made.name}: {'solved' if solved else 'not solved'}, {taken:.1f} s", file=sys.stderr)
-            (times if solved else lost).append(taken if solved else made.name)
-        middle = f"{sorted(times)[len(times) // 2]:.1f} s" if times else "-"
-        print(
-            f"| {', '.join(row.kinds)} | {row.spare:.0%} | {row.way} | {row.seconds:g} s | {len(times)} of {seeds}"
-            f" | {middle} | {', '.join(map(str, lost))} |",
-            flush=True,
-        )
+            solved, taken = (
+                solve_by_processor(made, row.seconds) if clock == "processor" else solve(made, row.seconds, 1)
+            )
+            print(f"{row.name} {made.name}: {'solved' if solved else 'not solved'}, {taken:.1f} s", flush=True)
+            kept.add(key, [made.name, solved, round(taken, 2)])
+            tell("lay-jigsaw", table(kept.found))
+    print("\n".join(table(kept.found)))
     return 0
+
+
+def _key(row: Row, clock: str, seed: int) -> str:
+    return f"{row.name} {clock} {seed}"
+
+
+def table(found: dict[str, Any]) -> list[str]:
+    """Return the table of all rows that have results."""
+    out = [HEAD, "|---|---|---|---|---|---|---|---|---|"]
+    for row in ROWS:
+        for clock in ("wall", "processor"):
+            mine = [found[key] for seed in range(1000) if (key := _key(row, clock, seed)) in found]
+            if not mine:
+                continue
+            times = sorted(taken for _, solved, taken in mine if solved)
+            lost = [name for name, solved, _ in mine if not solved]
+            middle = f"{times[len(times) // 2]:.1f} s" if times else "-"
+            told = f"| {row.name} | {', '.join(row.kinds)} | {row.spare:.0%}, {row.way} | {row.seconds:g} s"
+            out.append(
+                f"{told} | {_CLOCKS[clock]} | {len(times)} of {len(mine)} | {middle}"
+                f" | {', '.join(lost) or '-'} | {row.asked or '-'} |"
+            )
+    return out

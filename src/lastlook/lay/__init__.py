@@ -9,9 +9,10 @@ from lastlook.lay.judge import judge, judge_one, judge_placed
 from lastlook.lay.measure import laid_outlines, left_over, used_length_mm
 from lastlook.lay.picture import as_svg
 from lastlook.lay.placement import BOTH, ONE, Judgement, Lay, LeftOver, Placement, Progress
+from lastlook.lay.rest import headline, rest_in_words, worth_keeping
 from lastlook.lay.search import Goal, best_of, search, search_many
 from lastlook.lay.wanted import Match, Pieced, Problem, Wanted
-from lastlook.lay.words import choices_in_words, headline, in_words
+from lastlook.lay.words import choices_in_words, in_words
 
 __all__ = [
     "BOTH",
@@ -56,10 +57,12 @@ __all__ = [
     "placement_as_json",
     "read_placements",
     "read_problem",
+    "rest_in_words",
     "search",
     "search_many",
     "shorter",
     "used_length_mm",
     "usual",
     "with_joint",
+    "worth_keeping",
 ]

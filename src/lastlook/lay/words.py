@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from lastlook.finding import say
 from lastlook.lay.choices import Choice
 from lastlook.lay.placement import Lay
+from lastlook.lay.rest import headline
 from lastlook.lay.wanted import Problem
 
 
@@ -14,24 +15,12 @@ def in_words(problem: Problem, lay: Lay) -> str:
     """Return what a maker is told about a lay."""
     if not lay.fits:
         return "\n\n".join(["It does not all fit.", *(say(one) for one in lay.findings)])
-    lines = [headline(problem, lay)]
+    lines = [headline(lay.left_over)]
     length = problem.cloth.length_mm
     of = f" of {length / 10:.1f} cm" if length else ""
     lines.append(f"It uses {lay.used_length_mm / 10:.1f} cm{of}; {len(lay.placements)} placements, proven.")
     lines += [say(one) for one in lay.findings]
     return "\n".join(lines)
-
-
-def headline(problem: Problem, lay: Lay) -> str:
-    """Return what is left over, in words."""
-    if not lay.left_over:
-        return "Everything comes out of it; nothing is left over but scraps."
-    first = lay.left_over[0]
-    shape = "a strip" if max(first.width_mm, first.length_mm) > 3 * min(first.width_mm, first.length_mm) else "a piece"
-    return (
-        f"Everything comes out of it, and {shape} {first.width_mm / 10:.0f} cm across by"
-        f" {first.length_mm / 10:.0f} cm along is left over."
-    )
 
 
 def choices_in_words(choices: Sequence[Choice]) -> list[str]:

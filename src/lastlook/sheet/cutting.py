@@ -8,7 +8,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from lastlook.lay import BOTH, Fold, LeftOver
+from lastlook.lay import BOTH, Fold, LeftOver, rest_in_words, worth_keeping
+from lastlook.lay import headline as told
 from lastlook.outfit import LastLook
 from lastlook.quantity import write_length
 from lastlook.sheet.draw.table import Laid, Table, draw_table
@@ -41,10 +42,6 @@ ROUND_MM = 22.0
 """Room that the tapes and the words above the table take."""
 WIDE = 1.35
 """From this length over depth on, the paper lies on its side."""
-LEAST_MM = (30.0, 100.0)
-"""A rest smaller than this is not told."""
-SLIM = 3.0
-"""A rest is called a strip if it is so many times longer than wide."""
 
 
 @dataclass(frozen=True)
@@ -77,26 +74,12 @@ def headline(sheet: Cutting, manner: Manner) -> str:
     """Say what is left over, in words; or that the lay is not proven."""
     if not sheet.is_proven:
         return "Don’t cut by this yet: the lay is not proven."
-    rests = sorted(worth_keeping(sheet.table.left_over), key=lambda rest: -rest.width_mm * rest.length_mm)
-    if not rests:
-        return "It all comes out; nothing worth keeping is left over."
-    return f"Left over: {in_words(rests[0], manner)}."
-
-
-def worth_keeping(left_over: tuple[LeftOver, ...]) -> tuple[LeftOver, ...]:
-    """Return the rests that are large enough for anything."""
-    return tuple(rest for rest in left_over if min(_sides(rest)) >= LEAST_MM[0] and max(_sides(rest)) >= LEAST_MM[1])
-
-
-def _sides(rest: LeftOver) -> tuple[float, float]:
-    return rest.width_mm, rest.length_mm
+    return told(sheet.table.left_over, manner.units)
 
 
 def in_words(rest: LeftOver, manner: Manner) -> str:
     """Return a rest in words: 'a strip 12 × 140 cm'."""
-    short, long = sorted((rest.width_mm, rest.length_mm))
-    name = "a strip" if long >= SLIM * short else "a piece"
-    return f"{name} {write_length(short, manner.units).rsplit(' ', 1)[0]} × {write_length(long, manner.units)}"
+    return rest_in_words(rest, manner.units)
 
 
 def use_of(rest: LeftOver) -> str:

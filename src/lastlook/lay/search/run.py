@@ -141,6 +141,8 @@ def _hunt(hunt: Hunt, goal: Goal, queue: _Queue) -> None:
         runner = runners[id(plan)]
         if hunt.best is not None or (turn == 0 and runner.start(reach)) or runner.build(reach, turn):
             break
+        if hunt.stopped:
+            break
         budget = PLAN_PASSES if queue.is_single() else min(PLAN_PASSES, FIRST_PASSES * (turn + 1))
         if runner.loosen(reach, budget):
             break
