@@ -16,6 +16,7 @@ from lastlook.paper.seam_edge import SeamEdge
 
 MARGIN_MM = 10.0
 NOTCH_MM = 6.0
+BESIDE_MM = 3.0
 _LINE = 'fill="none" stroke="#1b1b1b" stroke-width="0.3"'
 _THIN = 'fill="none" stroke="#1b1b1b" stroke-width="0.3" stroke-dasharray="4 2"'
 _QUIET = 'fill="none" stroke="none"'
@@ -32,8 +33,7 @@ def write_svg(piece: PaperPiece) -> str:
         f'viewBox="{_n(left)} {_n(-high)} {_n(width)} {_n(height)}" {_about(piece)}>'
     )
     lines = [head, f"  <title>{escape(piece.name)}</title>", *_outlines(piece), *_edges(piece), *_inner(piece)]
-    middle = ((left + right) / 2, (low + high) / 2)
-    return "\n".join([*lines, *_words(piece, middle), "</svg>", ""])
+    return "\n".join([*lines, *_words(piece), "</svg>", ""])
 
 
 def path_text(path: Path) -> str:
@@ -101,11 +101,14 @@ def _tick(piece: PaperPiece, edge: str, point: Point) -> str:
     return _straight((point, (point[0] - away[0] * NOTCH_MM, point[1] - away[1] * NOTCH_MM)))
 
 
-def _words(piece: PaperPiece, middle: Point) -> Iterable[str]:
+def _words(piece: PaperPiece) -> Iterable[str]:
+    """Write the name beside the grain line, which lies on the piece however it is curved."""
     cut = f"cut {piece.quantity}" + (" as a mirrored pair" if piece.mirrored_pair else "")
     cut += f", {piece.fold_edge} on the fold" if piece.fold_edge else ""
-    style = 'font-family="sans-serif" text-anchor="middle" fill="#1b1b1b"'
-    x, y = _n(middle[0]), middle[1]
+    style = 'font-family="sans-serif" fill="#1b1b1b"'
+    (a, b), (c, d) = piece.grain
+    is_upright = abs(d - b) > abs(c - a)
+    x, y = _n((a + c) / 2 + (BESIDE_MM if is_upright else 0.0)), (b + d) / 2 + (0.0 if is_upright else 1.0)
     yield f'  <text x="{x}" y="{_n(-y)}" font-size="9" {style}>{escape(piece.name)}</text>'
     yield f'  <text x="{x}" y="{_n(-y + 9)}" font-size="6" {style}>{escape(cut)}</text>'
 
