@@ -110,7 +110,12 @@ def halves(stream: list[Lexeme]) -> list[Lexeme]:
             found = (PARTS[one.canon], 1)
         elif one.canon == "inch" and names[1:2] == ["and"] and names[2:3] and names[2] in PARTS:
             found = (1 + PARTS[names[2]], 3)
-        elif one.canon == "inch" and out and out[-1].canon in ("for", "meas", "about", "approx", "until"):
+        elif (
+            one.canon == "inch"
+            and out
+            and out[-1].canon in ("for", "meas", "about", "approx", "until")
+            and not any(after.figures for after in stream[spot + 1 : spot + 3])
+        ):
             found = (1.0, 1)
         if found is None:
             out.append(one)
