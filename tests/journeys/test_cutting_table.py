@@ -191,3 +191,21 @@ def test_a_finger_moves_a_piece_step_by_step(laid: Served, phone: Page) -> None:
     expect(phone.locator("#undo")).to_have_attribute("title", "Waistband was moved on the cloth.")
     after = _place(laid, "Waistband")
     assert float(str(after["x"])) - float(str(before["x"])) == pytest.approx(10.0, abs=0.05)
+
+
+def test_a_cut_is_a_fact_and_the_rest_is_laid_round_it(laid: Served, page: Page) -> None:
+    before = _place(laid, "Front")
+    front = page.locator(".cuts li", has_text="Front")
+    front.get_by_role("button", name="it is cut").click()
+    expect(front).to_contain_text("cut out")
+    plan = laid.room.desk(laid.number).outfit.sewings[0]
+    assert [(one.piece, one.day) for one in plan.cut] == [("Front", "1951-03-02")]
+    assert barriers(page) == []
+    front.locator(".take").click()
+    page.keyboard.press("ArrowRight")
+    page.click("#search")
+    expect(page.locator("#undo")).to_have_attribute("title", "The rest of the skirt was laid anew.", timeout=60_000)
+    assert _place(laid, "Front") == before
+    page.click("#undo")
+    page.click("#undo")
+    expect(front.get_by_role("button", name="it is cut")).to_be_visible()

@@ -25,7 +25,7 @@ def needs_laying(derived: Derived) -> tuple[Sewn, ...]:
 def lay_again(one: Sewn, passes: int | None, may_go_on: Callable[[lay.Progress], bool]) -> lay.Lay:
     """Search a lay for a garment; `may_go_on` is asked on the way and sees the best so far."""
     assert one.problem is not None
-    return lay.search(one.problem, seed=SEED, passes=passes, may_go_on=may_go_on)
+    return lay.search(one.problem, seed=SEED, passes=passes, may_go_on=may_go_on, made=one.cut)
 
 
 def with_lay(folder: Document, one: Sewn, found: lay.Lay) -> Document:

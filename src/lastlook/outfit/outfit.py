@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from lastlook import paper
 from lastlook.finding import Finding
 from lastlook.outfit.written.document import Document
+from lastlook.outfit.written.read_cuts import CutMade
 from lastlook.outfit.written.read_photographs import Photograph
 from lastlook.outfit.written.read_taken import TakenPiece
 from lastlook.paper import fit, make
@@ -110,6 +111,8 @@ class Sewing:
     """Mock-ups that were put on, with what was seen."""
     lay: str | None = None
     """The file of the lay in the outfit's folder."""
+    cut: tuple[CutMade, ...] = ()
+    """Pieces that were cut out; where they lie is a fact."""
 
 
 @dataclass(frozen=True)

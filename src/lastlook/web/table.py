@@ -34,6 +34,7 @@ def for_hands(one: outfit.Sewn, table: sheet.Table, manner: sheet.Manner) -> dic
         "left": manner.hand is sheet.Hand.LEFT,
         "placements": [lay.placement_as_json(cut.placement) for cut in table.laid],
         "twins": [_twin(table, cut) for cut in table.laid],
+        "cut": [spot for spot, cut in enumerate(table.laid) if cut.placement in one.cut],
         "turns": [turns_of(problem, cut.placement.id) for cut in table.laid],
     }
 

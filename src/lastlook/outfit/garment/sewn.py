@@ -57,6 +57,17 @@ class Sewn:
     hopeless: tuple[Finding, ...] = ()
     """Proofs that no lay exists; asked only where none holds."""
 
+    @property
+    def cut(self) -> tuple[lay.Placement, ...]:
+        """Return where the pieces lie that were cut out already."""
+        return () if isinstance(self.placements, Missing) else cut_of(self.plan, self.placements)
+
+
+def cut_of(plan: Sewing, placements: tuple[lay.Placement, ...]) -> tuple[lay.Placement, ...]:
+    """Return the placements that were cut out already."""
+    known = {(one.piece, one.copy, one.part) for one in plan.cut}
+    return tuple(one for one in placements if (one.id, one.copy, one.part) in known)
+
 
 def sewn(outfit: Outfit, plan: Sewing) -> Sewn:
     """Return what a sewing comes to."""
@@ -67,7 +78,7 @@ def sewn(outfit: Outfit, plan: Sewing) -> Sewn:
     placements = stored(outfit, plan)
     judged = None
     if asked is not None and not isinstance(placements, Missing):
-        judged = lay.judge(asked, placements)
+        judged = lay.judge(asked, placements, cut_of(plan, placements))
     holds = judged is not None and judged.proven
     hopeless = _hopeless(asked) if asked is not None and not holds else ()
     return Sewn(plan, drafted, findings, cloth, asked, placements, judged, hopeless)

@@ -9,6 +9,7 @@ from lastlook.finding import Finding
 from lastlook.knit.compose.alter import LONGER, WIDER
 from lastlook.outfit.outfit import Ease, Knitting, MadePiece, Manner, Sewing
 from lastlook.outfit.written.document import Document
+from lastlook.outfit.written.read_cuts import read_cuts
 from lastlook.outfit.written.read_log import read_log
 from lastlook.outfit.written.read_skirt import SKIRT, read_elastic, read_envelope, read_opening, read_printed
 from lastlook.outfit.written.read_taken import read_taken
@@ -18,7 +19,7 @@ from lastlook.quantity import Units, Unread, read_length
 from lastlook.quantity.length import read_number
 
 KNITTING = ("leaflet", "size", "yarn", "swatch", "ease", "longer", "wider", "readings", "corrections", "place", "log")
-SEWING = ("kind", "cloth", "eases", "fold", "options", "alterations", "taken", "toiles", "lay", "ease", *SKIRT)
+SEWING = ("kind", "cloth", "eases", "fold", "options", "alterations", "taken", "toiles", "lay", "cut", "ease", *SKIRT)
 MADE = ("garment", "piece", "rows", "rows_to_underarm", "cast_on", "stitches", "width", "length", "grams")
 FOLDS = ("none", "lengthwise", "both-selvedges-to-middle", "crosswise")
 
@@ -133,6 +134,7 @@ def read_sewings(facts: Table, manner: Manner, findings: list[Finding]) -> tuple
                 taken=read_taken(entry.get("taken", []), manner.units, path, findings),
                 toiles=read_toiles(entry.get("toiles", []), path, findings),
                 lay=_word(entry, "lay"),
+                cut=read_cuts(entry.get("cut", []), path, findings),
             )
         )
     return tuple(out)

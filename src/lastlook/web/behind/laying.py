@@ -27,6 +27,8 @@ class Search:
 
     name: str
     problem: lay.Problem
+    made: tuple[lay.Placement, ...]
+    """What is cut already."""
     started: float
     passes: int = 0
     overlapping: int = 0
@@ -69,13 +71,14 @@ class Laying:
         """Start a search for a garment; one that goes on already is left to it."""
         if one.problem is None:
             return None
+        locked = tuple(place for place in locked if place not in one.cut)
         with self._turn:
             going = self.of(number, one.plan.name)
-            if going and not going.ended and going.problem == one.problem:
+            if going and not going.ended and going.problem == one.problem and going.made == one.cut:
                 return going
             if going:
                 going.stop()
-            search = Search(one.plan.name, one.problem, time.monotonic())
+            search = Search(one.plan.name, one.problem, one.cut, time.monotonic())
             search.thread = threading.Thread(target=self._run, args=(number, search, locked), daemon=True)
             self._searches[number, one.plan.name] = search
         search.thread.start()
@@ -97,7 +100,7 @@ class Laying:
 
     def _run(self, number: int, search: Search, locked: tuple[lay.Placement, ...]) -> None:
         try:
-            found = lay.search(search.problem, seed=1, may_go_on=search.may_go_on, locked=locked)
+            found = lay.search(search.problem, seed=1, may_go_on=search.may_go_on, locked=locked, made=search.made)
             self._keep(number, search, found, locked)
             search.revision = self.room.shelf.stands_at(number).id
         finally:
@@ -117,7 +120,7 @@ class Laying:
     def _keep(self, number: int, search: Search, found: lay.Lay, locked: tuple[lay.Placement, ...]) -> None:
         desk = self.room.desk(number)
         one = next((one for one in desk.derived.sewn if one.plan.name == search.name), None)
-        if one is None or one.problem != search.problem:
+        if one is None or one.problem != search.problem or one.cut != search.made:
             search.say = "The pieces changed in the meantime; what was found is not kept."
         elif not found.proven:
             search.say = found.findings[0].say if found.findings else "No lay was found in this time."
@@ -125,6 +128,6 @@ class Laying:
                 search.conceding = True
                 search.choices = outfit.would_fit(one, search.may_go_on)
         else:
-            said = (MORE if locked else LAID).format(name=search.name)
+            said = (MORE if locked or search.made else LAID).format(name=search.name)
             self.room.keep(number, outfit.with_lay(desk.document, one, found), said)
             search.say = "Found, and proven."

@@ -39,6 +39,7 @@ class Table {
     this.wait = 0;
     this.shifts = this.placements.map(() => ({ x: 0, y: 0, turn: 0 }));
     this.names = this.placements.map((place) => `${this.at} ${place.id} ${place.copy} ${place.part}`);
+    this.cut = new Set(hands.cut ?? []);
     this.recall();
     this.groups.forEach((group, spot) => group.addEventListener("pointerdown", (event) => this.grasp(event, spot)));
     bench.addEventListener("click", (event) => this.click(event));
@@ -186,13 +187,15 @@ class Table {
     this.groups[spot].classList.toggle("fast", fast);
   }
 
-  /** Take up again what was chosen and held fast before the page was drawn anew. */
+  /** What is cut stays where it is for good; take up again what was chosen and held fast before the page was drawn anew. */
   recall() {
     this.names.forEach((name, spot) => {
       if (mind.fast.has(name)) this.fasten(spot, true);
       const box = document.getElementById(`lock-${spot}`);
       if (box instanceof HTMLInputElement) box.checked = mind.fast.has(name);
       if (mind.chosen === name) this.choose(spot);
+      if (this.cut.has(spot)) this.locked.add(spot);
+      this.groups[spot].classList.toggle("is-cut", this.cut.has(spot));
     });
   }
 

@@ -40,6 +40,7 @@ ACTS: tuple[tuple[str, Act], ...] = (
     ("/table/{garment}/search", lay.search),
     ("/table/{garment}/choose", lay.choose),
     ("/table/{garment}/stop", lay.stop),
+    ("/table/{garment}/cut", lay.cut),
     ("/design", design.keep),
     ("/pages", pages.keep),
     ("/photographs", record.keep),

@@ -9,6 +9,7 @@ from starlette.requests import Request
 from starlette.responses import JSONResponse, RedirectResponse, Response
 
 from lastlook import lay, outfit, sheet
+from lastlook.finding import Certainty, Edit, Finding
 from lastlook.quantity import Missing
 from lastlook.sheet.cutting import in_words, use_of
 from lastlook.web import words
@@ -143,10 +144,57 @@ def _put(request: Request, asked: Any) -> None:
     room, number = room_of(request), number_of(request)
     if one.problem is None or not placements:
         return
-    proven = lay.judge(one.problem, placements).proven
+    if not set(one.cut) <= set(placements):
+        room.slips[number] = _cut_already()
+        return
+    proven = lay.judge(one.problem, placements, one.cut).proven
     found = lay.Lay(proven, proven, placements)
     name = str(asked.get("moved") or "A piece")[:80]
     room.keep(number, outfit.with_lay(room.desk(number).document, one, found), f"{name} was moved on the cloth.")
+
+
+async def cut(request: Request) -> Response:
+    """Note that a piece was cut out, where it lies; only a lay that is proven is cut by."""
+    async with request.form() as form:
+        key = tuple(str(form.get(name)) for name in ("cut", "copy", "part"))
+    await run_in_threadpool(_cut, request, key)
+    return RedirectResponse(request.url.path.removesuffix("/cut"), SEE_OTHER)
+
+
+def _cut(request: Request, key: tuple[str, ...]) -> None:
+    room, number = room_of(request), number_of(request)
+    one = room.desk(number).sewn(request.path_params["garment"])
+    placements = () if isinstance(one.placements, Missing) else one.placements
+    place = next((one for one in placements if (one.id, str(one.copy), str(one.part)) == key), None)
+    if place is None or place in one.cut:
+        return
+    if one.judgement is None or not one.judgement.proven:
+        room.slips[number] = _not_proven()
+        return
+    facts = (("piece", place.id), ("copy", place.copy), ("part", place.part), ("day", room.clock()[:10]))
+    unread = room.change(number, [Edit(f"sewing.{one.plan.name}.cut.+", facts)], f"{place.id} was cut out.")
+    if unread:
+        room.slips[number] = unread
+
+
+def _cut_already() -> Finding:
+    return Finding(
+        "lay-stale",
+        Certainty.PROVEN,
+        "That piece is cut out already; nothing was moved.",
+        "A cut is a fact, and the rest is laid round it.",
+        "Take the cut back if the blade has not been there.",
+    )
+
+
+def _not_proven() -> Finding:
+    return Finding(
+        "lay-stale",
+        Certainty.PROVEN,
+        "The lay as it is now is not proven; nothing was noted as cut.",
+        "A cut can't be taken back, and something is in the way.",
+        "Lay the rest again first.",
+    )
 
 
 def _start(request: Request, asked: Any) -> dict[str, Any]:
