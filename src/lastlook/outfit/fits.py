@@ -9,7 +9,7 @@ from lastlook.outfit.garment.knitted import Knitted
 from lastlook.outfit.garment.level import Level, judged
 from lastlook.outfit.garment.levels import knitted_levels, with_size
 from lastlook.outfit.garment.sewn import Sewn
-from lastlook.outfit.garment.skirt import getting_in, kept, looser, printed_size, sewn_levels
+from lastlook.outfit.garment.skirt import carried_over, getting_in, kept, looser, printed_size, sewn_levels
 from lastlook.outfit.names import title
 from lastlook.outfit.over import over_the_waistband
 from lastlook.quantity import Missing
@@ -57,7 +57,12 @@ def _sewn(derived: Derived, one: Sewn) -> list[Part]:
         cure = looser(outfit, one, level) if level.answer[0] in (Answer.NO, Answer.TIGHT) else None
         part = judged(level, outfit.manner, cure.say if cure else None)
         parts.append(_cured(part, cure) if cure else part)
-    more = (getting_in(outfit, one), printed_size(outfit, one.plan), kept(one, outfit.manner.units))
+    more = (
+        getting_in(outfit, one),
+        printed_size(outfit, one.plan),
+        carried_over(outfit, one.plan),
+        kept(one, outfit.manner.units),
+    )
     return [*parts, *(part for part in more if part is not None)]
 
 

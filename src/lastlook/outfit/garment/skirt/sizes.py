@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from lastlook.finding import Certainty, Finding, Where
 from lastlook.outfit.answer import Answer, Part
+from lastlook.outfit.garment.printed_length import assumed_length_mm
 from lastlook.outfit.names import title
 from lastlook.outfit.outfit import Outfit, Sewing
 from lastlook.paper import fit
 from lastlook.quantity import Missing, Units, write_length
-from lastlook.wearer import measure
+from lastlook.wearer import NAMES, measure
 
 LITTLE_MM = 5.0
 """Less than a tape's own doubt is left as it is."""
@@ -51,6 +52,27 @@ def _closest(plan: Sewing, choice: fit.Choice, units: Units) -> Finding:
         "Make the changes on the paper before anything is cut.",
         where=Where(piece=plan.name, fact=f"sewing.{plan.name}.printed"),
     )
+
+
+def carried_over(outfit: Outfit, plan: Sewing) -> Part | None:
+    """Return that the skirt's length is only the printed one, made longer or shorter by the wearer's height."""
+    if not isinstance(measure(outfit.wearer, "waist_to_hem"), Missing) or "length_mm" in dict(plan.options):
+        return None
+    mm = assumed_length_mm(outfit, plan)
+    if mm is None or plan.printed is None:
+        return None
+    units = outfit.manner.units
+    say = f"Whether the length of the {plan.name} is right is not known yet: it was taken as {write_length(mm, units)}."
+    finding = Finding(
+        "length-carried-over",
+        Certainty.UNKNOWN,
+        say,
+        f"The length printed for the height class {plan.printed.height} was carried over to your height; at one height "
+        "waists lie higher and lower.",
+        NAMES["waist_to_hem"].take,
+        where=Where(piece=plan.name, fact="wearer.measures.waist_to_hem"),
+    )
+    return Part(f"{title(plan.name)} length", Answer.NOT_KNOWN_YET, say, (finding,))
 
 
 def _left(mm: float, where: str, units: Units) -> str:
