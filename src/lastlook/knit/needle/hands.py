@@ -6,7 +6,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from lastlook.finding import Span
 from lastlook.knit.needle import counting, fabric, rows, shaping, sight
@@ -14,10 +14,13 @@ from lastlook.knit.needle.border import border_row
 from lastlook.knit.needle.chooser import Chooser
 from lastlook.knit.needle.live import Live
 from lastlook.knit.needle.parts import copying, divide, edge, ending, fingers, heir, holder, island
+from lastlook.knit.needle.solve import is_filling
 from lastlook.knit.needle.state import Hands, World
 from lastlook.leaflet import instruction as say
 from lastlook.leaflet.instruction import Step
 
+LEAST_PART = 6
+"""A part that is worked by itself is no narrower, nor what it leaves."""
 MOST_TOGETHER = 40
 """No more steps than these are one shaping with what runs at the same time."""
 MOST_ROWS = 3000
@@ -105,6 +108,10 @@ def do(hands: Hands, step: Step, after: Step | None = None) -> None:
     if isinstance(step, say.RowOf):
         (border_row if hands.crochet else rows.row)(hands, step)
         return
+    if isinstance(step, say.WorkOn) and any(isinstance(item, ONCE) for item in step.run):
+        # "K 30, bind off 40, k 30, and work so for 1 inch": the row is worked once, then plainly on.
+        rows.row(hands, say.RowOf(None, step.run, span=step.span))
+        step = replace(step, structure="", run=())
     if isinstance(step, say.Hold) and hands.pending:
         if step.which != "instep":
             rows.hold_rest(hands, step)
@@ -122,6 +129,8 @@ def do(hands: Hands, step: Step, after: Step | None = None) -> None:
         hands.done(step)
         rows.turn_on(hands, step.span, step.goal, step.ending)
         return
+    if isinstance(step, say.Shape | say.WorkOn | say.BindOffs) and _works_on_part(hands, step):
+        divide.split_rest(hands, None, step.span)
     if isinstance(step, AFTERWARDS) and sight.is_bound_off(hands):
         hands.done(step)
         return
@@ -134,6 +143,17 @@ def do(hands: Hands, step: Step, after: Step | None = None) -> None:
             doer(hands, step)
         return
     doer(hands, step)
+
+
+def _works_on_part(hands: Hands, step: Step) -> bool:
+    """'Work across 38 sts, turn', and then many rows: the part that was turned is worked by itself."""
+    live = hands.live
+    entry = hands.recent[-1] if hands.recent else None
+    if live.behind < LEAST_PART or live.beyond or entry is None or live.n - live.behind < LEAST_PART:
+        return False
+    if not any(isinstance(item, say.Turn) for item in entry.run) or any(is_filling(item) for item in entry.run):
+        return False
+    return not (isinstance(step, say.WorkOn) and step.goal.rows is not None and hands.at(step.goal.rows) < 2)
 
 
 def _nothing(hands: Hands, step: Step) -> None:
@@ -156,6 +176,7 @@ DOERS: dict[type[Step], Doer] = {
     say.Progress: rows.progress, say.Buttonholes: counting.buttonholes, say.Marker: counting.marker,
     say.Rounds: fabric.rounds, say.Apart: divide.apart, say.Nothing: _nothing,
 }  # fmt: skip
+ONCE = (say.BindOff, say.Held, say.CastOnInRow, say.Turn)
 AFTERWARDS = (say.CastOn, say.Shape, say.BindOffs, say.Structure)
 """What is told after a piece was bound off shows how a part of it is worked: a buttonhole, a border."""
 EACH_GROUP = frozenset({say.WorkOn, say.BindOffs, say.Finish, say.RepeatRows, say.Progress})

@@ -295,6 +295,9 @@ def bind_offs(hands: Hands, step: Step) -> None:
     n, live = hands.at(step.n), hands.live
     if n == 0:
         return
+    if step.cadence is not None and step.cadence.goal.until is not None:
+        _off_until(hands, step, n, hands.at(step.cadence.goal.until))
+        return
     times = hands.at(step.times) if step.times is not None else 1
     if step.cadence is not None and step.times is not None and step.cadence.goal.count == "unclear":
         more = hands.choose("times", step.span, (
@@ -316,6 +319,28 @@ def bind_offs(hands: Hands, step: Step) -> None:
                 return
         return
     _at_edge(hands, step, n, times)
+
+
+def _off_until(hands: Hands, step: say.BindOffs, n: int, goal: int) -> None:
+    """'Bind off 8 sts at beg of each row until 56 remain', or until none is left."""
+    live = hands.live
+    where = edges(hands, step.edge) if step.edge not in ("", "beg", "both") else []
+    one = where[0] if len(where) == 1 else ""
+    for _ in range(MOST):
+        if live.n <= goal or (goal == 0 and live.n <= n):
+            break
+        if one in ("left", "right") and live.start_edge() != one and not live.rounds:
+            fabric_row(hands, (), step.span)
+        if live.n - n < goal or not off_row(hands, n, one or live.start_edge(), step.span):
+            break
+    if goal == 0:
+        live.ended = hands.ended = "bound off"
+        return
+    hands.counts.append(Count(step.span, goal, live.n, live.number, "until"))
+    if live.n == goal:
+        regain(hands, goal)
+    else:
+        hands.trouble("goal-unreachable", step.span, live.n, goal)
 
 
 def _at_edge(hands: Hands, step: say.BindOffs, n: int, times: int) -> None:

@@ -71,6 +71,8 @@ class Fingers:
     took: int = 0
     """How many stitches of the hand the finger took."""
     made: list[tuple[Live, int]] = field(default_factory=list)
+    model: Live | None = None
+    """The finger that this one is worked as, until its end is taken over."""
 
 
 @dataclass

@@ -16,6 +16,7 @@ from lastlook.knit.prove.edges import edges_of, stretch
 from lastlook.piece import Edge, EdgeName, Mate, Seam, Unit, walk
 from lastlook.quantity import Gauge
 
+UPWARDS = ("side", "armhole", "raglan")
 ROWS_EASED = 2.0
 CAP_EASE_MM = 22.0
 CAP_FULLER_MM = 38.0
@@ -78,6 +79,8 @@ def _mates(pieces: Mapping[str, Hands], table: Mapping[EdgeName, Edge], text: st
                 pairs += [("side", Unit.ROWS), ("armhole", Unit.ROWS), ("raglan", Unit.ROWS)]
             for name, unit in pairs:
                 a, b = EdgeName(back.name, f"{worn} {name}"), EdgeName(front.name, f"{edge} {name}")
+                if name in UPWARDS and not (_is_done(back, name) and _is_done(front, name)):
+                    continue
                 if a in table and b in table and not (name == "raglan" and sleeve):
                     if name == "underarm" and sleeve:
                         continue
@@ -87,6 +90,13 @@ def _mates(pieces: Mapping[str, Hands], table: Mapping[EdgeName, Edge], text: st
     if back is not None and sleeve is not None and sleeve.parts:
         for worn in ("left", "right"):
             yield from _to_sleeve(back, worn, worn, "back", table)
+
+
+def _is_done(hands: Hands, name: str) -> bool:
+    """Whether a piece goes on to the end of that edge; a text may break off before."""
+    if name == "side" and hands.armhole_row is not None:
+        return True
+    return hands.ended != "open" or any(live.ended not in ("open", "joined") for live in hands.parts)
 
 
 def _to_sleeve(body: Hands, edge: str, worn: str, to: str, table: Mapping[EdgeName, Edge]) -> Iterator[Mate]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from lastlook.knit.needle.counting import compare
 from lastlook.knit.needle.fabric import fabric_row
 from lastlook.knit.needle.live import Event
+from lastlook.knit.needle.parts import fingers
 from lastlook.knit.needle.state import Hands, World
 from lastlook.leaflet import instruction as say
 from lastlook.leaflet.instruction import Step
@@ -42,6 +43,7 @@ def _all_but(hands: Hands, step: say.Finish, keep: int) -> None:
 
 def settle(hands: Hands) -> None:
     """Note what the piece leaves waiting for others; a shoulder that is bound off leaves no stitch over."""
+    fingers.complete(hands)
     for live in hands.parts:
         last = live.rows[-1] if live.rows else None
         if last is None or live.ended != "open" or not (live.outer or live.inner) or live is not hands.parts[-1]:

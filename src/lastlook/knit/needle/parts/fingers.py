@@ -32,6 +32,7 @@ def is_head(hands: Hands, step: Step) -> bool:
 def begin(hands: Hands, step: Step) -> None:
     """Put a new finger on the needles, with no stitch yet."""
     hands.done(step)
+    complete(hands)
     if hands.fingers is None:
         hands.fingers = Fingers(hands.live.n)
         if hands.live.ended == "open":
@@ -43,6 +44,21 @@ def begin(hands: Hands, step: Step) -> None:
     fingers.gathers, fingers.is_thumb = True, "thumb" in hands.words_of(step.span).lower()
     fingers.took = 0
     hands.section = "thumb" if fingers.is_thumb else "finger"
+
+
+def complete(hands: Hands) -> None:
+    """End a finger that is worked as another: from that one's first shaping on its rounds are the same."""
+    fingers = hands.fingers
+    if fingers is None or fingers.model is None:
+        return
+    rows = fingers.model.rows
+    fingers.model = None
+    if any(row.events for row in hands.live.rows):
+        return
+    first = next((spot for spot, row in enumerate(rows) if row.events), len(rows))
+    for row in rows[first if hands.live.rows else 0 :]:
+        if row.before == hands.live.n:
+            hands.add(row.used, row.gives, row.events, row.span, row.structure, row.words)
 
 
 def gather(hands: Hands, step: Step) -> bool:
@@ -115,7 +131,9 @@ def _is_again(hands: Hands, step: Step) -> bool:
         return False
     number = NUMBERS.get(said[1].lower(), len(fingers.made))
     model, took = fingers.made[min(number, len(fingers.made)) - 1]
-    hands.live.n, hands.live.ended = model.n, model.ended
+    hands.live.n = model.rows[0].before if model.rows else model.n
+    hands.live.ended = model.ended
+    fingers.model = model
     fingers.pool = max(0, fingers.pool - took)
     fingers.gathers = False
     fingers.made.append((hands.live, took))
