@@ -12,8 +12,9 @@ from dataclasses import dataclass, replace
 from lastlook.knit.hand import SAID, mirrored
 from lastlook.knit.reading import LeafletReading
 from lastlook.knit.worked import WorkedPiece
+from lastlook.knit.written.lines import Scope
 from lastlook.knit.written.manner import English, Hand, Manner, hooked, in_american, in_british
-from lastlook.knit.written.piece import Scope, parts_of, piece_lines
+from lastlook.knit.written.piece import parts_of, piece_lines
 from lastlook.knit.written.proof import read_again, strays
 from lastlook.leaflet.crochet_terms import is_british
 from lastlook.quantity import Missing, Units, write_length

@@ -1,68 +1,18 @@
-"""One piece in lines: plain stretches in one sentence, every row that shapes or is patterned alone, then its parts.
+"""One piece with its parts: where it divides, what waits, what comes together again.
 
-A *part* is what is worked by itself after the piece divided. Parts that come together again are worked side by side.
+A *part* is what is worked by itself after the piece divided. Parts that come together again are worked side by side, or
+the one that takes the other's stitches after it.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, field
-from itertools import groupby, pairwise
 
-from lastlook.knit.worked import Act, Ended, Side, WorkedPiece, WorkedRow
-from lastlook.knit.written.one_size import one_size
-from lastlook.knit.written.own import own_words, told
-from lastlook.knit.written.row import fabric_name, row_words
+from lastlook.knit.worked import Ended, WorkedPiece
+from lastlook.knit.written.lines import Scope, Sheet, write_rows
 
-ONLY = "one size"
-"""What the reader calls the size of a leaflet that names none."""
-MOST_LISTED = 4000
 SECTIONS = ("raglan", "armhole", "shoulder", "neck", "cap", "top", "crown", "heel", "toe")
 NAMED = ("FIRST SIDE", "SECOND SIDE", "THIRD PART", "FOURTH PART", "FIFTH PART")
-
-
-@dataclass(frozen=True)
-class Scope:
-    """Which size is written, and whose words were found not to serve."""
-
-    size: str
-    sizes: int
-    at: int
-    plainly: frozenset[tuple[str, int]] = field(default_factory=frozenset)
-    """Piece and row that are written in our own words, whatever the leaflet says."""
-
-    @property
-    def named(self) -> str:
-        """Return 'size 36'; nothing where the leaflet has one size without a name."""
-        return "" if self.size == ONLY else f"size {self.size}"
-
-    def head(self, name: str, *more: str) -> str:
-        """Return a head that names the size."""
-        inside = "; ".join([*more, *([self.named] if self.named else [])])
-        return f"{name} ({inside})" if inside else name
-
-
-@dataclass
-class Sheet:
-    """The lines of one piece as they come."""
-
-    scope: Scope
-    lines: list[str] = field(default_factory=list)
-    rounds: bool = False
-    next_right: bool | None = None
-    """Whether the next row is taken to be a right-side one by who reads this; None before the first row."""
-    behind: int = 0
-    held: int = 0
-    """Stitches that wait on a holder for a later row of the same piece."""
-    book: dict[int, str] = field(default_factory=dict)
-    """The rows that are called by a number, in their own words."""
-    again: list[int] = field(default_factory=list)
-    """Rows that the words 'repeat rows 1 and 2' still stand for."""
-    marks: dict[int, str] = field(default_factory=dict)
-
-    def add(self, line: str) -> None:
-        """Write a line."""
-        self.lines.append(line)
 
 
 def piece_lines(piece: WorkedPiece, parts: list[WorkedPiece], scope: Scope, crochet: bool) -> list[str]:
@@ -70,14 +20,23 @@ def piece_lines(piece: WorkedPiece, parts: list[WorkedPiece], scope: Scope, croc
     sheet = Sheet(scope, [_head(piece, scope)])
     sheet.marks = _marks(piece)
     if piece.cast_on and not (piece.rows and piece.rows[0].before == 0):
-        sheet.add(f"Cast on {piece.cast_on} sts.")
+        sheet.add(_start(piece, piece.cast_on))
     first = [one for one in parts if one.rows or one.end_stitches]
-    divides = tuple(_initial(one) for one in _groups(piece, first))
-    _rows(sheet, piece, divides, crochet)
+    groups = _groups(piece, first)
+    whole = _is_island(piece, groups) or any(_taken(one) is not None for one in first)
+    divides = () if whole else tuple(map(_initial, groups))
+    write_rows(sheet, piece, divides, crochet)
     if not parts:
         sheet.add(_end(piece))
     _parts(sheet, piece, first, crochet)
     return [line for line in sheet.lines if line]
+
+
+def _start(piece: WorkedPiece, count: int) -> str:
+    """Return how the stitches come onto the needle: cast on, or from the holder where another piece left them."""
+    edge = next((one for one in piece.edges if one.name.edge == "cast-on edge"), None)
+    held = edge is not None and edge.stitches is None
+    return f"Slip the {count} sts from the holder to the needle." if held else f"Cast on {count} sts."
 
 
 def _head(piece: WorkedPiece, scope: Scope) -> str:
@@ -111,31 +70,76 @@ def _groups(piece: WorkedPiece, parts: list[WorkedPiece]) -> list[WorkedPiece]:
     return out
 
 
+FINGERS = ("First finger", "Second finger", "Third finger", "Fourth finger")
+
+
+def _taken(part: WorkedPiece) -> int | None:
+    return dict(part.landmarks).get("taken from the hand")
+
+
+def _fingers(sheet: Sheet, parts: list[WorkedPiece], crochet: bool) -> None:
+    """Write the fingers of a glove: what each takes of the hand and what is added for it; then the thumb."""
+    fingers = [one for one in parts if _taken(one) is not None]
+    for number, one in enumerate(parts):
+        took = _taken(one)
+        count = _initial(one)
+        name = FINGERS[min(number, 3)] if took is not None else "Thumb"
+        sheet.add("The fingers follow." if number == 0 else "")
+        sheet.add(f"{name}.")
+        if sheet.scope.named:
+            sheet.add(f"({sheet.scope.named.capitalize()}.)")
+        own = count if took is None else took
+        own = min(own, sheet.held or own) if took is None else own
+        rest = count - own
+        which = "remaining" if one is fingers[-1] else "first" if number == 0 else "next"
+        start = f"K the {which} {own} sts" if took is not None else f"K the {own} sts from the holder"
+        more = f", {'cast on' if number == 0 else 'pick up and k'} {rest} sts" if rest else ""
+        sheet.add(f"{start}{more}.")
+        sheet.rounds, sheet.next_right, sheet.behind = True, None, 0
+        write_rows(sheet, one, (), crochet)
+        sheet.add(_end(one))
+
+
 def _parts(sheet: Sheet, piece: WorkedPiece, parts: list[WorkedPiece], crochet: bool) -> None:
+    if any(_taken(one) is not None for one in parts):
+        _fingers(sheet, parts, crochet)
+        return
     groups = _groups(piece, parts)
     later = parts[len(groups) :]
     if later and _alike(groups):
         sheet.add(sheet.scope.head("BOTH SIDES"))
         sheet.add("Work both sides at once, each with its own ball.")
-        _rows(sheet, groups[0], (), crochet)
+        write_rows(sheet, groups[0], (), crochet)
     else:
-        waits = _waits(groups)
+        waits = _waits(groups, later)
         for number, one in enumerate(reversed(groups) if waits else groups):
             sheet.add(sheet.scope.head(NAMED[min(number, 4)]))
             count = _initial(one)
             sheet.held = waits
             if number == 0:
-                sheet.add(f"Work on the {'last' if waits else 'first'} {count} sts only.")
+                which = "last" if waits else "these" if _is_island(piece, groups) else "the first"
+                sheet.add(f"Work on {'the ' * bool(waits)}{which} {count} sts only.")
             else:
                 sheet.add(_center(piece, groups))
-                sheet.add(f"Join yarn to the remaining {count} sts.")
+                island = _is_island(piece, groups)
+                sheet.add("Join yarn." if island else f"Join yarn to the remaining {count} sts.")
             sheet.behind, sheet.next_right = 0, None
-            _rows(sheet, one, (), crochet)
-            sheet.add(_end(one))
+            write_rows(sheet, one, (), crochet)
+            sheet.add(_end(one) or (f"Leave these {one.end_stitches} sts on a holder." if waits and later else ""))
     for one in later:
         sheet.add(f"({sheet.scope.named.capitalize()}.)" if sheet.scope.named else "")
-        _rows(sheet, one, tuple(group.end_stitches for group in groups), crochet)
+        takes = bool(_waits(groups, later))
+        sheet.held = _waits(groups, later)
+        write_rows(sheet, one, () if takes else tuple(group.end_stitches for group in groups), crochet)
         sheet.add(_end(one))
+
+
+def _is_island(piece: WorkedPiece, groups: list[WorkedPiece]) -> bool:
+    """Whether the first group lies between two turns, as a thumb does: stitches wait on both sides of it."""
+    if len(groups) != 2 or len(piece.rows) < 2:
+        return False
+    before, last = piece.rows[-2:]
+    return before.used < before.before and last.used < last.before and last.gives == _initial(groups[0])
 
 
 def _center(piece: WorkedPiece, groups: list[WorkedPiece]) -> str:
@@ -147,12 +151,13 @@ def _center(piece: WorkedPiece, groups: list[WorkedPiece]) -> str:
     return f"Leave the center {center} sts on the holder." if center > 0 else ""
 
 
-def _waits(groups: list[WorkedPiece]) -> int:
+def _waits(groups: list[WorkedPiece], later: list[WorkedPiece]) -> int:
     """Return how many stitches the first of two groups takes from the second, which is then worked first."""
     if len(groups) != 2 or groups[1].ended is not Ended.ON_HOLDER:
         return 0
     count = groups[1].end_stitches
-    return count if any(row.gives - row.used == count for row in groups[0].rows) else 0
+    rows = [row for one in (groups[0], *later) for row in one.rows]
+    return count if any(row.gives - row.used == count for row in rows) else 0
 
 
 def _alike(groups: list[WorkedPiece]) -> bool:
@@ -160,120 +165,8 @@ def _alike(groups: list[WorkedPiece]) -> bool:
     return len(told) > 1 and all(one == told[0] for one in told) and all(one.ended is Ended.JOINED for one in groups)
 
 
-def _rows(sheet: Sheet, piece: WorkedPiece, divides: tuple[int, ...], crochet: bool) -> None:
-    """Write the rows; a stretch ends at rounds, where a named part begins and where a row stands alone."""
-    joins = piece.part_of is not None and len(divides) > 1
-    last = piece.rows[0 if joins else -1].number if piece.rows else 0
-    stretches = groupby(piece.rows[:MOST_LISTED], key=lambda row: _stretch(sheet, row))
-    for (mark, plain, _), rows in stretches:
-        stretch = list(rows)
-        if mark and sheet.marks.get(mark):
-            sheet.add(sheet.scope.head(f"SHAPE {sheet.marks.pop(mark).upper()}"))
-        _turned_to(sheet, stretch[0], crochet)
-        if plain and not crochet and len(stretch) > 1 and not sheet.behind:
-            sheet.add(_plain(stretch, _turn(sheet, stretch)))
-            continue
-        for row in stretch:
-            _turn(sheet, [row])
-            parting = divides if row.number == last and len(divides) > 1 else ()
-            sheet.add(_row(sheet, piece.name, row, parting, crochet))
-
-
-def _stretch(sheet: Sheet, row: WorkedRow) -> tuple[int, str, bool]:
-    """Return what a row belongs to: the named part it begins, and the fabric it is a plain row of."""
-    marks = [at for at in sheet.marks if at < row.number]
-    alone = row.shapings or row.before != row.after or row.used != row.before or fabric_name(row.structure) == "pattern"
-    return max(marks, default=0), "" if alone else row.structure or "plain", row.side is Side.ROUND
-
-
-def _turned_to(sheet: Sheet, row: WorkedRow, crochet: bool) -> None:
-    rounds = row.side is Side.ROUND
-    if rounds != sheet.rounds and not crochet:
-        sheet.add("Join in a round." if rounds else "Work back and forth in rows.")
-    sheet.rounds = rounds
-
-
-def _turn(sheet: Sheet, rows: list[WorkedRow]) -> bool:
-    """Turn as often as there are rows; say whether the last one then faces as it was worked."""
-    if sheet.next_right is None:
-        sheet.next_right = rows[0].side is not Side.WRONG
-    facing = sheet.next_right
-    if rows[0].side is not Side.ROUND:
-        facing = sheet.next_right if len(rows) % 2 else not sheet.next_right
-        sheet.next_right = not facing
-    return facing == (rows[-1].side is Side.RIGHT)
-
-
-def _plain(rows: list[WorkedRow], faces: bool) -> str:
-    word = "Round" if rows[0].side is Side.ROUND else "Row"
-    many = f"{len(rows)} {word.lower()}s"
-    first, last = rows[0].number, rows[-1].number
-    side = {Side.RIGHT: ", ending with a right-side row", Side.WRONG: ", ending with a wrong-side row"}
-    turns = all(a.side is not b.side for a, b in pairwise(rows))
-    ending = side.get(rows[-1].side, "") if turns and faces else ""
-    return (
-        f"{word}s {first} to {last}: Work {many} in {fabric_name(rows[0].structure)}{ending} -- {rows[-1].after} sts."
-    )
-
-
-def _row(sheet: Sheet, name: str, row: WorkedRow, divides: tuple[int, ...], crochet: bool) -> str:
-    side = {Side.RIGHT: " (right side)", Side.WRONG: " (wrong side)", Side.ROUND: ""}[row.side]
-    word = "Round" if row.side is Side.ROUND else "Row"
-    ahead = row.before - sheet.behind
-    words = _words(sheet, name, row, ahead, divides, crochet)
-    sheet.behind = 0
-    count = row.after
-    label = f"{word} {row.number}{side}: "
-    waits = row.used - row.gives if not row.shapings and row.gives < row.used == ahead else 0
-    if waits and not crochet:
-        sheet.held += waits
-        instep = " for the instep" if "heel" in sheet.marks.values() else ""
-        return f"{label}{_capital(words)}.\nSlip the last {waits} sts on a holder{instep} -- {count} sts."
-    if row.used < ahead and not crochet:
-        rest = ahead - row.used
-        words = words if words.endswith("turn") else f"{words}, turn"
-        if divides:
-            return f"{label}{_capital(words)}; leave the remaining {rest} sts on a holder."
-        sheet.behind = rest
-    if (divides and row.after < row.before) or any(
-        one.edge == "inside" and one.act is Act.BIND_OFF for one in row.shapings
-    ):
-        return f"{label}{_capital(words)}."
-    return f"{label}{_capital(words)} -- {count} sts."
-
-
-def _words(sheet: Sheet, name: str, row: WorkedRow, ahead: int, divides: tuple[int, ...], crochet: bool) -> str:
-    scope = sheet.scope
-    words = row.words.strip()
-    if words and words != row.structure and (name, row.number) not in scope.plainly:
-        short = one_size(words, scope.sizes, scope.at)
-        if crochet:
-            return short
-        own = own_words(row, _said(sheet, short), ahead)
-        if own is not None:
-            return own
-    return row_words(row, ahead, divides, sheet.held)
-
-
-def _said(sheet: Sheet, words: str) -> str:
-    """Return what a row is told by, where it refers to another by that one's words."""
-    one = told(words)
-    if not one.like:
-        sheet.again = []
-        if 1 in one.numbers:
-            sheet.book = {}
-        sheet.book |= dict.fromkeys(one.numbers, one.body)
-        return one.body
-    sheet.again = sheet.again or list(one.like)
-    return sheet.book.get(sheet.again.pop(0), words)
-
-
-def _capital(words: str) -> str:
-    return words[:1].upper() + words[1:]
-
-
 def _end(piece: WorkedPiece) -> str:
-    count = piece.end_stitches
+    count = piece.rows[-1].after if piece.rows and piece.ended is Ended.BOUND_OFF else piece.end_stitches
     ends = {
         Ended.BOUND_OFF: f"Bind off {count} sts.",
         Ended.FASTENED_OFF: "Fasten off.",

@@ -55,7 +55,7 @@ def row_words(row: WorkedRow, ahead: int, parts: tuple[int, ...] = (), held: int
     if picked or (row.gives > row.used and not row.shapings):
         more = row.gives - row.used
         if held == more:
-            return f"k {held} sts from the holder, {how} to end"
+            return f"k the {held} sts from the spare needle on to the same needle"
         taken = f", k {held} sts from the holder" if 0 < held < more else ""
         return f"pick up and k {more - held if taken else more} sts{taken}, {how} to end"
     if len(inside) > 1 or (inside and (start or end)):
@@ -97,10 +97,13 @@ def _turned(row: WorkedRow, how: str, shapings: Iterable[Shaping], ahead: int) -
     words, at = [], 0
     first = "left" if row.side is Side.WRONG else "right"
     for one in sorted(shapings, key=lambda each: _place(each, first, ahead)):
+        told, takes = _change(one, "p" if how == "p" else "k", row.side, "left" if one.lean == "left" else "right")
         place = _place(one, first, ahead)
+        if place + takes > row.used:
+            # What is passed over another stitch is placed where it is passed, behind both.
+            place = max(at, place - takes)
         if place > at:
             words.append(f"{how} {place - at}")
-        told, takes = _change(one, "p" if how == "p" else "k", row.side, "left" if one.lean == "left" else "right")
         words.append(told)
         at = max(at, place) + takes
     if row.used > at:
