@@ -50,3 +50,23 @@ def test_what_can_t_be_designed_is_said(serve: Callable[..., Served], page: Page
     page.click("#design")
     expect(page.locator(".note")).to_contain_text("3 miles")
     assert len(outfit.read(served.document()).knittings) == 1
+
+
+def test_a_texture_and_buttons_are_laid_in(serve: Callable[..., Served], page: Page) -> None:
+    served = serve(harbour())
+    page.goto(served.url("/design"))
+    page.select_option("#d-garment", "set-in-cardigan")
+    page.fill("#d-stitches", "24")
+    page.fill("#d-rows", "32")
+    page.fill("#d-buttons", "7 x 24 ligne")
+    page.get_by_text("A texture or lace for all of it").click()
+    page.fill("#d-texture", "No multiple here")
+    page.click("#design")
+    expect(page.locator(".note")).to_contain_text("does not say its multiple")
+    page.fill(
+        "#d-texture",
+        "Multiple of 4 plus 2\nRow 1: *K 2, p 2; rep from * to last 2 sts, k 2.\nRow 2: *P 2, k 2; rep from * to last 2 sts, p 2.",
+    )
+    page.click("#design")
+    expect(page.locator(".typed")).to_contain_text("PATTERN STITCH (multiple of 4 sts plus 4)")
+    assert barriers(page) == []

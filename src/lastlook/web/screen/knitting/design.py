@@ -14,20 +14,15 @@ from lastlook import outfit, sheet
 from lastlook.finding import Edit, Finding
 from lastlook.knit import compose
 from lastlook.outfit import Outfit
-from lastlook.quantity import Gauge, Missing, Units, Unread, read_length, write_length
-from lastlook.stock import read_gauge
+from lastlook.quantity import Gauge, Unread, write_length
 from lastlook.web import drawings, words
 from lastlook.web.act import plain
 from lastlook.web.page import framed, number_of, room_of
+from lastlook.web.screen.knitting.wished import EDGINGS, NECKS, SLEEVES, wish_of
 
 SEE_OTHER = 303
 LONGEST = 80
-NECKS = ("round", "v")
-SLEEVES = ("long", "three-quarter", "short", "none")
-EDGINGS = (("rib", "ribbing of k 1, p 1"), ("2x2", "ribbing of k 2, p 2"), ("garter", "garter stitch"))
-SHORTEST_MM, LONGEST_MM = 10.0, 1500.0
-FOUR_INCHES = 1.016
-"""Four inches, in units of 10 cm."""
+LONGEST_TEXTURE = 4000
 
 
 @dataclass(frozen=True)
@@ -42,7 +37,7 @@ class Designed:
 def show(request: Request) -> Response:
     """Show the form, and what was designed if anything was asked for."""
     desk = room_of(request).desk(number_of(request))
-    asked = {key: value[:LONGEST] for key, value in request.query_params.items()}
+    asked = {key: _cut(key, value) for key, value in request.query_params.items()}
     found = _designed(desk.outfit, asked) if "garment" in asked else None
     made = found.made if found else None
     manner = sheet.manner_of(desk.outfit)
@@ -69,7 +64,7 @@ def show(request: Request) -> Response:
 async def keep(request: Request) -> Response:
     """Put what was designed into the outfit: its leaflet, and a garment to be knitted from it."""
     async with request.form() as form:
-        asked = {key: str(value)[:LONGEST] for key, value in form.items()}
+        asked = {key: _cut(key, str(value)) for key, value in form.items()}
     return await run_in_threadpool(_kept, request, asked)
 
 
@@ -89,6 +84,10 @@ def _kept(request: Request, asked: Mapping[str, str]) -> Response:
     return RedirectResponse(f"/outfit/{number}/leaflet/{name}", SEE_OTHER)
 
 
+def _cut(key: str, value: str) -> str:
+    return value[: LONGEST_TEXTURE if key == "texture" else LONGEST]
+
+
 def _free(name: str, whole: Outfit) -> str:
     """Return a name that no garment has yet."""
     taken = {one.name for one in whole.knittings} | {one.name for one in whole.sewings}
@@ -99,59 +98,13 @@ def _free(name: str, whole: Outfit) -> str:
 def _designed(whole: Outfit, asked: Mapping[str, str]) -> Designed:
     """Compose what was asked for, or say why it can't be."""
     design = compose.GARMENTS.get(asked.get("garment", ""))
-    gauge = _gauge(whole, asked)
-    wish = gauge if isinstance(gauge, Unread) else _wish(whole, asked, gauge)
+    wish = wish_of(whole, asked)
     if isinstance(wish, Unread):
         return Designed(None, None, (compose.unread(wish),))
     if design is None:
         return Designed(None, None, (_nothing(),))
     made = compose.proven(design(whole.wearer, wish))
     return Designed(made, wish.gauge, made.findings)
-
-
-def _gauge(whole: Outfit, asked: Mapping[str, str]) -> Gauge | Unread:
-    swatch = whole.swatch(asked.get("swatch"))
-    typed = [asked.get(key, "").strip() for key in ("stitches", "rows")]
-    if all(typed):
-        return _typed_gauge(typed[0], typed[1], whole.manner.units)
-    if swatch is not None and not isinstance(swatch.gauge.rows, Missing):
-        return swatch.gauge
-    attempt = "Count a washed swatch, and choose it or type what you counted."
-    return Unread("", "Nothing can be designed without a gauge in stitches and rows.", attempt)
-
-
-def _typed_gauge(stitches: str, rows: str, units: Units) -> Gauge | Unread:
-    """Return the gauge as it was counted: over 10 cm, or over 4 inches where the outfit is kept in inches."""
-    try:
-        per = 1.0 / FOUR_INCHES if units is Units.INCHES else 1.0
-        counts = [float(text.replace(",", ".")) * per for text in (stitches, rows)]
-    except ValueError:
-        counts = []
-    if not counts or not all(0 < count < 1000 for count in counts):
-        return Unread(stitches, f"“{stitches}” and “{rows}” are no gauge.", "Write plain counts, like 24 and 32.")
-    return read_gauge(f"{counts[0]:.4g}x{counts[1]:.4g}")
-
-
-def _wish(whole: Outfit, asked: Mapping[str, str], gauge: Gauge) -> compose.Asked | Unread:
-    ease, edging = compose.ease_of(asked.get("ease") or "standard"), compose.edging_of(asked.get("edging") or "rib")
-    neck, sleeve = asked.get("neck") or NECKS[0], asked.get("sleeve") or SLEEVES[0]
-    lengths: dict[str, float] = {}
-    for where in compose.LENGTHS:
-        text = asked.get(where, "").strip()
-        mm = read_length(text, whole.manner.units) if text else None
-        if isinstance(mm, Unread):
-            return mm
-        if mm is not None and not SHORTEST_MM <= mm <= LONGEST_MM:
-            return Unread(text, f"“{text}” is no length for a garment.", "Look at the figure and its unit.")
-        if mm is not None:
-            lengths[where] = mm
-    if isinstance(ease, Unread):
-        return ease
-    if isinstance(edging, Unread):
-        return edging
-    if neck not in NECKS or sleeve not in SLEEVES:
-        return Unread(neck, "That neck or sleeve is not known here.", "Choose one of those that are listed.")
-    return compose.Asked(gauge, neck=neck, sleeve=sleeve, edging=edging, ease=ease, lengths_mm=lengths)
 
 
 def _ease_words(one: compose.EaseClass, whole: Outfit) -> str:
