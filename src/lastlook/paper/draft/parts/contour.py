@@ -50,6 +50,7 @@ def contour_band(band: Contour, name: str = "Waistband") -> PaperPiece:
     sides = tuple(
         SeamEdge(edge, (run,), (), band.seam_mm, Use.SEAM if edge in ("waist", "upper edge") else Use.OPEN)
         for edge, run in runs.items()
+        if run.length_mm() > 1e-9
     )
     grain = ((0.0, -band.width_mm * 0.2), (0.0, -band.width_mm * 0.8))
     return PaperPiece(name, sides, grain=grain, role="band")
