@@ -28,7 +28,7 @@ def add(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--gauge", required=True, help="stitches x rows in 10 cm, like 22x30")
     parser.add_argument("--measure", action="append", default=[], metavar="NAME=LENGTH", help="such as bust=96cm")
     parser.add_argument("--wearer", metavar="OUTFIT", help="take the measures from an outfit's folder or zip")
-    parser.add_argument("--ease", default="standard", help=", ".join(compose.EASE))
+    parser.add_argument("--ease", default="standard", help="; ".join(map(compose.ease_words, compose.EASE.values())))
     parser.add_argument("--neck", default="round", help="round or v")
     parser.add_argument("--sleeve", default="long", help="long, three-quarter, short or none")
     parser.add_argument("--edging", default="rib", help="rib, garter, hem, or a rib like 2x2")
@@ -70,6 +70,8 @@ def show(made: compose.Composed, gauge: Gauge | None, args: argparse.Namespace) 
             print(made.leaflet)
         print(in_words(made))
     if not made.leaflet and all(one.certainty is finding.Certainty.PROVEN for one in made.findings):
+        for one in made.findings[:1]:
+            print(f"Nothing was written: {one.say}", file=sys.stderr)
         return 2
     return 1 if any(one.asks or one.certainty is not finding.Certainty.NOTE for one in made.findings) else 0
 
@@ -149,8 +151,9 @@ def _lengths(texts: list[str]) -> dict[str, float] | Unread:
             )
         if isinstance(mm, Unread):
             return mm
-        if not 10 <= mm <= 1500:
-            return Unread(text, f"“{text}” is not between 1 cm and 150 cm.", "Look at the figure and its unit.")
+        trouble = compose.length_trouble(name, mm)
+        if trouble:
+            return trouble
         lengths[name] = mm
     return lengths
 

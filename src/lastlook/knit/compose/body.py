@@ -62,6 +62,11 @@ class Body:
         self.findings.append(_assumed(name, best, reach, found))
         return best
 
+    def taken_mm(self, name: str) -> float | None:
+        """Return a measure that was taken, in mm; None where it was not."""
+        taken = self.who.taken(name)
+        return taken.mm.best if taken else None
+
     def bust_above_mm(self, hem_to_neck_mm: float) -> float | None:
         """Return how far above the hem the fullest bust lies on a garment so long; None where it is not known."""
         down = self.maybe("neck_to_bust_point")

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from lastlook.finding import Certainty, Finding
 from lastlook.knit.worked import WorkedPiece
 from lastlook.piece import Edge, EdgeName, Mate, Seam, walk
+from lastlook.quantity import Missing
 
 
 @dataclass(frozen=True)
@@ -65,6 +66,26 @@ def not_composed(title: str, size: str, findings: Sequence[Finding]) -> Composed
 def cant_hold(what: str, why: str, gives: str) -> Finding:
     """Return that the constraints of the craft can't all hold, which, and what would give."""
     return Finding("constraints-clash", Certainty.PROVEN, what, why, gives)
+
+
+def rows_unknown(missing: Missing) -> Finding:
+    """Return that no length can be counted without a row gauge."""
+    return Finding(
+        "gauge-missing",
+        Certainty.UNKNOWN,
+        "How many rows each piece needs is not known yet: no row gauge was given.",
+        "Lengths and shapings are counted in rows, and a row gauge is never inferred from the stitch gauge.",
+        missing.find_out,
+    )
+
+
+def edging_too_wide(need: int, where: str, there: float) -> Finding:
+    """Return that an edging's repeat is wider than the narrowest piece it goes on."""
+    return cant_hold(
+        f"One repeat of the edging is {need} stitches with its edges, and {where} has only {there:.0f}.",
+        "An edging has to hold at least one whole repeat on the narrowest piece.",
+        "Ask for a narrower rib, or garter.",
+    )
 
 
 def off_target(measures: Sequence[FinishedMeasure], allowed_mm: float) -> tuple[Finding, ...]:

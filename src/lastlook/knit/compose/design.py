@@ -7,9 +7,9 @@ from lastlook.finding import Certainty, Finding
 from lastlook.knit.compose.asked import Asked
 from lastlook.knit.compose.bands import bands_for
 from lastlook.knit.compose.body import Body
-from lastlook.knit.compose.composed import Composed, cant_hold, not_composed, off_target
+from lastlook.knit.compose.composed import Composed, cant_hold, edging_too_wide, not_composed, off_target, rows_unknown
 from lastlook.knit.compose.craft.ladder import RUNG_WORDS, Rung
-from lastlook.knit.compose.notes import SEWING, band_notes, general_notes
+from lastlook.knit.compose.notes import SEWING, band_notes, ease_note, general_notes
 from lastlook.knit.compose.raglan import (
     RaglanShape,
     raglan_counts,
@@ -22,6 +22,7 @@ from lastlook.knit.compose.raglan import (
 )
 from lastlook.knit.compose.raglan.whole import hem_up, neck_down, whole_mates, write_whole
 from lastlook.knit.compose.shoulder import (
+    ShoulderShape,
     shoulder_counts,
     shoulder_edges,
     shoulder_mates,
@@ -43,7 +44,7 @@ def design_raglan(who: wearer.Wearer, asked: Asked) -> Composed:
     """Return a raglan for a wearer."""
     title, size = f"Raglan {asked.opening}{TITLES[asked.construction]}", _size(who)
     if isinstance(asked.gauge.rows, Missing):
-        return not_composed(title, size, [_no_row_gauge(asked.gauge.rows)])
+        return not_composed(title, size, [rows_unknown(asked.gauge.rows)])
     if asked.sleeve == "none":
         return not_composed(title, size, [_needs_sleeves()])
     body = Body(who)
@@ -84,14 +85,14 @@ def design_shouldered(who: wearer.Wearer, asked: Asked, construction: str) -> Co
     title = f"{'Set-in' if construction == 'set-in' else 'Dropped-shoulder'} {name.lower()}"
     size = _size(who)
     if isinstance(asked.gauge.rows, Missing):
-        return not_composed(title, size, [_no_row_gauge(asked.gauge.rows)])
+        return not_composed(title, size, [rows_unknown(asked.gauge.rows)])
     body = Body(who)
     shape = shoulder_shape(body, asked, construction)
     if shape is None:
         return not_composed(title, size, body.all_findings())
-    wide = _too_wide(shape.cuff * asked.stitches_per_mm, asked)
-    if wide is not None:
-        return not_composed(title, size, [wide])
+    clash = _shouldered_clash(shape, asked)
+    if clash is not None:
+        return not_composed(title, size, [clash])
     counts = shoulder_counts(shape, asked)
     if counts is None:
         return not_composed(title, size, [_no_cap(), *body.all_findings()])
@@ -104,7 +105,8 @@ def design_shouldered(who: wearer.Wearer, asked: Asked, construction: str) -> Co
     leaflet = write_shouldered(title, pieces, bands.parts, asked, size)
     rungs = tuple(RUNG_WORDS[rung] for rung in counts.rungs)
     findings = (*body.all_findings(), *off_target(measures, HALF_CM_MM))
-    notes = (*band_notes(edges, bands, asked), *general_notes(asked, pieces, counts.rib_rows))
+    ease = ease_note(asked, measures, body.taken_mm("bust_girth"))
+    notes = (*ease, *band_notes(edges, bands, asked), *general_notes(asked, pieces, counts.rib_rows))
     return Composed(title, size, leaflet, pieces, shoulder_mates(asked), measures, rungs, findings, notes)
 
 
@@ -137,15 +139,20 @@ def _clash(shape: RaglanShape, asked: Asked) -> Finding | None:
     return _too_wide(shape.cuff * asked.stitches_per_mm, asked)
 
 
+def _shouldered_clash(shape: ShoulderShape, asked: Asked) -> Finding | None:
+    """Return what can't be at all; a dropped shoulder's sleeve is wide, and is measured as it lies."""
+    length = shape.sleeve_seam + (0.0 if shape.dropped else shape.armhole)
+    width = shape.upper_sleeve / 2 if shape.dropped else shape.upper_sleeve
+    if asked.sleeve == "long" and width > length:
+        return _sleeve_wider_than_long(shape.upper_sleeve, length)
+    return None if asked.sleeve == "none" else _too_wide(shape.cuff * asked.stitches_per_mm, asked)
+
+
 def _too_wide(cuff: float, asked: Asked) -> Finding | None:
     """Return that a repeat is wider than the narrowest piece, the cuff."""
     need = asked.edging.repeat + asked.edging.extra
     if need > cuff:
-        return cant_hold(
-            f"One repeat of the edging is {need} stitches with its edges, and the cuff has only {cuff:.0f}.",
-            "An edging has to hold at least one whole repeat on the narrowest piece.",
-            "Ask for a narrower rib, or garter.",
-        )
+        return edging_too_wide(need, "the cuff", cuff)
     least = asked.texture.multiple + asked.texture.extra + 2 if asked.texture else 0
     if least > cuff:
         return cant_hold(
@@ -180,16 +187,6 @@ def _rung_notes(rungs: tuple[Rung, ...], asked: Asked) -> tuple[Finding, ...]:
         )
         for rung in rungs
         if rung is not Rung.RIGHT_SIDE
-    )
-
-
-def _no_row_gauge(missing: Missing) -> Finding:
-    return Finding(
-        "gauge-missing",
-        Certainty.UNKNOWN,
-        "How many rows each piece needs is not known yet: no row gauge was given.",
-        "A raglan line is counted in rows, and a row gauge is never inferred from the stitch gauge.",
-        missing.find_out,
     )
 
 

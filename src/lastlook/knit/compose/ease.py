@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from lastlook.quantity import Unread
+from lastlook.quantity import Units, Unread, write_length
 
 
 @dataclass(frozen=True)
@@ -39,6 +39,18 @@ SLEEVE_EASE_MM = 50.0
 """Round the upper arm at standard ease: arm measure + 5 cm, common practice, no source."""
 CUFF_EASE_MM = 30.0
 """Round the wrist; a rib gives enough for the hand: common practice, no source."""
+
+
+def ease_words(one: EaseClass) -> str:
+    """Return a class with its numbers.
+
+    >>> ease_words(EASE["standard"])
+    'standard, 5 cm to 10 cm more than the body'
+    """
+    low, high = (write_length(abs(mm), Units.CM) for mm in (one.low_mm, one.high_mm))
+    if one.high_mm <= 0:
+        return f"{one.name}, up to {low} less than the body"
+    return f"{one.name}, {low} to {high} more than the body"
 
 
 def ease_of(word: str) -> EaseClass | Unread:

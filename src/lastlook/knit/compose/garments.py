@@ -11,11 +11,35 @@ from lastlook.knit.compose.composed import Composed, cant_hold, not_composed
 from lastlook.knit.compose.design import design_raglan, design_shouldered
 from lastlook.knit.compose.proof import texture_trouble
 from lastlook.knit.compose.round import design_hat, design_mittens, design_socks
-from lastlook.quantity import Unread
+from lastlook.quantity import Units, Unread, write_length
 from lastlook.wearer import Wearer
 
-LENGTHS = ("body", "sleeve", "armhole", "below waist", "leg")
-"""Lengths a maker may set herself: hem to underarm, sleeve seam, armhole depth, hem below the waist, leg of a sock."""
+LENGTHS_MM = {
+    "body": (40.0, 900.0),
+    "sleeve": (20.0, 750.0),
+    "armhole": (80.0, 450.0),
+    "below waist": (0.0, 700.0),
+    "leg": (40.0, 700.0),
+}
+"""Lengths that a maker may set herself, with what is still one: common practice, no source."""
+LENGTH_WORDS = {
+    "body": "a body, hem to underarm",
+    "sleeve": "a sleeve, cuff to underarm",
+    "armhole": "an armhole's depth",
+    "below waist": "a hem below the waist",
+    "leg": "a sock's leg, cast-on to heel",
+}
+LENGTHS = tuple(LENGTHS_MM)
+
+
+def length_trouble(name: str, mm: float) -> Unread | None:
+    """Return why a length can't be taken; None where it can."""
+    least, most = LENGTHS_MM[name]
+    if least <= mm <= most:
+        return None
+    said, low, high = (write_length(one, Units.CM) for one in (mm, least, most))
+    why = f"{said} is no length for {LENGTH_WORDS[name]}; it lies between {low} and {high}."
+    return Unread(f"{name}={said}", why, "Look at the figure and its unit.")
 
 
 def unread(what: Unread) -> Finding:

@@ -10,7 +10,10 @@ from collections.abc import Sequence
 
 from lastlook.knit.compose.asked import Asked
 from lastlook.knit.compose.bands import BandEdges, Bands, backing_notes, pick_up_notes
+from lastlook.knit.compose.composed import FinishedMeasure
+from lastlook.knit.compose.ease import ease_words
 from lastlook.knit.worked import Ended, WorkedPiece
+from lastlook.quantity import Units, write_length
 
 TAIL_CM = 20.0
 CAST_ON_WIDTHS = 3.0
@@ -45,6 +48,16 @@ def _texture_notes(asked: Asked) -> list[str]:
 
 def _is_picked_up(piece: WorkedPiece, asked: Asked) -> bool:
     return asked.construction == "neck down" and piece.name == "Sleeves"
+
+
+def ease_note(asked: Asked, measures: Sequence[FinishedMeasure], body_mm: float | None) -> tuple[str, ...]:
+    """Return what was meant by the class of ease, and what comes of it at the bust."""
+    bust = next((one.gets_mm for one in measures if one.name == "bust girth"), None)
+    if bust is None or body_mm is None:
+        return ()
+    more = write_length(abs(bust - body_mm), Units.CM)
+    here = f"{more} {'more' if bust >= body_mm else 'less'} than the body"
+    return (f"Ease at the bust: {ease_words(asked.ease)}; it comes to {here}.",)
 
 
 def band_notes(edges: BandEdges, bands: Bands, asked: Asked) -> tuple[str, ...]:

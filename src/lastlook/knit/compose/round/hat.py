@@ -6,11 +6,18 @@ from lastlook import wearer
 from lastlook.finding import Finding
 from lastlook.knit.compose.asked import Asked
 from lastlook.knit.compose.body import Body
-from lastlook.knit.compose.composed import Composed, FinishedMeasure, cant_hold, not_composed, off_target
-from lastlook.knit.compose.craft.needle import Needle
-from lastlook.knit.compose.craft.write import edging_words
+from lastlook.knit.compose.composed import (
+    Composed,
+    FinishedMeasure,
+    cant_hold,
+    edging_too_wide,
+    not_composed,
+    off_target,
+    rows_unknown,
+)
 from lastlook.knit.compose.raglan.leaflet import page_head, wrapped
-from lastlook.knit.worked import Act, Ended, Shaping, Side
+from lastlook.knit.compose.round.evened import begun
+from lastlook.knit.worked import Act, Ended, Shaping
 from lastlook.quantity import Missing, Units, write_length
 
 WEDGES = (8, 7, 9, 6)
@@ -29,20 +36,22 @@ def design_hat(who: wearer.Wearer, asked: Asked) -> Composed:
     head = body.measured("head_girth")
     taken = who.taken("head_girth")
     size = f"{write_length(taken.mm.best, Units.CM)} head" if taken else "hers"
-    if head is None or isinstance(asked.gauge.rows, Missing):
+    if isinstance(asked.gauge.rows, Missing):
+        return not_composed("Hat", size, [rows_unknown(asked.gauge.rows)])
+    if head is None:
         return not_composed("Hat", size, body.all_findings())
     g, r = asked.stitches_per_mm, asked.rows_per_mm
     girth = head * STRETCH
     wedges, each = _wedges(girth * g)
+    if asked.edging.repeat > wedges * each:
+        return not_composed("Hat", size, [edging_too_wide(asked.edging.repeat, "the brim", wedges * each)])
     height = body.maybe("head_height") or head * HEIGHT_SHARE
     crown = 2 * (each - 1) - 1
     brim = max(4, round(BRIM_MM * r))
     straight = round(height * r) - crown - brim
     if straight < 2:
         return not_composed("Hat", size, [_too_low()])
-    needle = Needle(wedges * each, Side.ROUND)
-    needle.even(asked.edging.structure, brim)
-    needle.even("stockinette", straight)
+    needle, start = begun(asked, wedges * each, brim, straight)
     lines = []
     for left in range(each - 2, -1, -1):
         needle.row("stockinette", (Shaping(Act.DECREASE, "inside", wedges),))
@@ -53,15 +62,13 @@ def design_hat(who: wearer.Wearer, asked: Asked) -> Composed:
             lines.append("Knit 1 round.")
     piece = needle.off("Hat", Ended.DRAWN_UP)
     measures = _measures(asked, girth, height, wedges * each, len(piece.rows))
-    start = f"With smaller needles cast on {wedges * each} sts. Join, being careful not to twist."
-    rib = edging_words(asked.edging.structure, brim).replace("rows", "rounds")
     parts = [
         "HAT",
         *page_head(asked, size),
         "\n".join(
             [
                 "HAT",
-                f"{start} {rib} Change to larger needles. Knit {straight} rounds.",
+                start,
                 "SHAPE CROWN:",
                 *lines,
                 f"Break yarn, draw through remaining {wedges} sts and fasten off.",

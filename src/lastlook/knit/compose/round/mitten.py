@@ -6,12 +6,19 @@ from lastlook import wearer
 from lastlook.finding import Finding
 from lastlook.knit.compose.asked import Asked
 from lastlook.knit.compose.body import Body
-from lastlook.knit.compose.composed import Composed, FinishedMeasure, cant_hold, not_composed, off_target
+from lastlook.knit.compose.composed import (
+    Composed,
+    FinishedMeasure,
+    cant_hold,
+    edging_too_wide,
+    not_composed,
+    off_target,
+    rows_unknown,
+)
 from lastlook.knit.compose.craft.evenly import to_repeat
-from lastlook.knit.compose.craft.needle import Needle
-from lastlook.knit.compose.craft.write import edging_words
 from lastlook.knit.compose.raglan.leaflet import page_head, wrapped
-from lastlook.knit.worked import Act, Ended, Shaping, Side
+from lastlook.knit.compose.round.evened import begun
+from lastlook.knit.worked import Act, Ended, Shaping
 from lastlook.quantity import Missing, Units, write_length
 
 EASE_MM = 15.0
@@ -29,7 +36,9 @@ def design_mittens(who: wearer.Wearer, asked: Asked) -> Composed:
     girth, length = body.measured("hand_girth"), body.girth("hand_length")
     taken = who.taken("hand_girth")
     size = f"{write_length(taken.mm.best, Units.CM)} hand" if taken else "hers"
-    if girth is None or length is None or isinstance(asked.gauge.rows, Missing):
+    if isinstance(asked.gauge.rows, Missing):
+        return not_composed("Mittens", size, [rows_unknown(asked.gauge.rows)])
+    if girth is None or length is None:
         return not_composed("Mittens", size, body.all_findings())
     g, r = asked.stitches_per_mm, asked.rows_per_mm
     hand = to_repeat((girth + EASE_MM) * g, 4)
@@ -39,9 +48,9 @@ def design_mittens(who: wearer.Wearer, asked: Asked) -> Composed:
     thumb = max(4, 2 * round(hand * THUMB_SHARE / 2))
     if high < 2:
         return not_composed("Mittens", size, [_too_short()])
-    needle = Needle(hand, Side.ROUND)
-    needle.even(asked.edging.structure, cuff)
-    needle.even("stockinette", low)
+    if asked.edging.repeat > hand:
+        return not_composed("Mittens", size, [edging_too_wide(asked.edging.repeat, "the cuff", hand)])
+    needle, start = begun(asked, hand, cuff, low)
     needle.row("stockinette", (Shaping(Act.BIND_OFF, "inside", thumb),))
     needle.row("stockinette", (Shaping(Act.CAST_ON, "inside", thumb),))
     needle.even("stockinette", high)
@@ -63,7 +72,7 @@ def design_mittens(who: wearer.Wearer, asked: Asked) -> Composed:
         FinishedMeasure("hand girth", girth + EASE_MM, width.best, width.plus_minus),
         FinishedMeasure("cuff to tip", length + 10.0, long.best, long.plus_minus),
     )
-    page = _page(asked, size, (hand, cuff, low, high, thumb), lines, _thumb(body, asked, thumb, length))
+    page = _page(asked, size, start, (hand, high, thumb), (lines, _thumb(body, asked, thumb, length)))
     findings = (*body.all_findings(), *off_target(measures, 10.0))
     return Composed("Mittens", size, page, (piece,), (), measures, (), findings)
 
@@ -78,13 +87,12 @@ def _thumb(body: Body, asked: Asked, thumb: int, length: float) -> list[str]:
     ]
 
 
-def _page(asked: Asked, size: str, counts: tuple[int, int, int, int, int], tip: list[str], thumb: list[str]) -> str:
-    hand, cuff, low, high, opening = counts
-    rib = edging_words(asked.edging.structure, cuff).replace("rows", "rounds")
+def _page(asked: Asked, size: str, start: str, counts: tuple[int, int, int], lines: tuple[list[str], list[str]]) -> str:
+    hand, high, opening = counts
+    tip, thumb = lines
     mitten = [
         "MITTENS (make 2)",
-        f"With smaller needles cast on {hand} sts. Join, being careful not to twist. {rib}"
-        f" Change to larger needles. Knit {low} rounds.",
+        start,
         f"Next round: K to last {opening} sts, bind off {opening} sts -- {hand - opening} sts.",
         f"Next round: K to end, cast on {opening} sts -- {hand} sts.",
         f"Knit {high} rounds.",

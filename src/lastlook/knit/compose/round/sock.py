@@ -13,7 +13,15 @@ from lastlook import wearer
 from lastlook.finding import Finding
 from lastlook.knit.compose.asked import Asked
 from lastlook.knit.compose.body import Body
-from lastlook.knit.compose.composed import Composed, FinishedMeasure, cant_hold, not_composed, off_target
+from lastlook.knit.compose.composed import (
+    Composed,
+    FinishedMeasure,
+    cant_hold,
+    edging_too_wide,
+    not_composed,
+    off_target,
+    rows_unknown,
+)
 from lastlook.knit.compose.craft.evenly import even, to_repeat
 from lastlook.knit.compose.raglan.measures import across_by, down_by
 from lastlook.knit.compose.round.sock_words import sock_page
@@ -78,11 +86,16 @@ def design_socks(who: wearer.Wearer, asked: Asked) -> Composed:
     girth, length = body.measured("ball_girth"), body.measured("foot_length")
     taken = who.taken("foot_length")
     size = f"{write_length(taken.mm.best, Units.CM)} foot" if taken else "hers"
-    if girth is None or length is None or isinstance(asked.gauge.rows, Missing):
+    if isinstance(asked.gauge.rows, Missing):
+        return not_composed("Socks", size, [rows_unknown(asked.gauge.rows)])
+    if girth is None or length is None:
         return not_composed("Socks", size, body.all_findings())
     ankle = who.taken("ankle_girth")
     round_mm = STRETCH * max(girth, ankle.mm.best if ankle else 0.0)
     leg_mm = asked.lengths_mm.get("leg", LEG_MM)
+    if asked.edging.repeat > round_mm * asked.stitches_per_mm:
+        need = edging_too_wide(asked.edging.repeat, "the leg", round_mm * asked.stitches_per_mm)
+        return not_composed("Socks", size, [need])
     counts = _counts(round_mm, length - SHORTER_MM, leg_mm, asked)
     if counts.foot_rounds < 2 or counts.leg_rounds < 2:
         return not_composed("Socks", size, [_too_short("foot" if counts.foot_rounds < 2 else "leg")])
