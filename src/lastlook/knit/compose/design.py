@@ -72,6 +72,7 @@ def design_raglan(who: wearer.Wearer, asked: Asked) -> Composed:
     rungs = tuple(rung_words(rung, asked) for rung in counts.rungs)
     findings = (*body.all_findings(), *_rung_notes(counts.rungs, asked), *off_target(measures, HALF_CM_MM))
     notes = (
+        *ease_note(asked, measures, body.taken_mm("bust_girth")),
         *band_notes(edges, bands, asked),
         SEWING[asked.construction],
         *general_notes(asked, pieces, counts.rib_rows),
