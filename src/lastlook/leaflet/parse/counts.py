@@ -55,6 +55,7 @@ def _said(cursor: Cursor) -> Printed | None:
     if (
         match["w"] is None
         and not told
+        and not match.group().startswith("when there will be")
         and not any(word in match.group() for word in ("needle", "left", "rem", "in-all"))
     ):
         return None

@@ -41,7 +41,7 @@ def _hold(cursor: Cursor) -> Step | None:
     if match:
         return Hold(figure(match), "instep")
     match = cursor.take(
-        r"(?:and )?(?:leave|place|sl|put|keep|run)(?: (?:these|those|rem|all|alt|the|next|rest of|balance of|left|center|front|<1>th|last))*(?: (?P<n>{N}))?(?: (?:st|rem|center|neck|shoulder|of|back|front|left|sleeve|raglan|before opening|after opening))* "
+        r"(?:and )?(?:leave|place|sl|put|keep|run|take(?= <[^>]*> st on(?:to)? (?:separate|another|extra|hold|spare)))(?: (?:these|those|rem|all|alt|the|next|rest of|balance of|left|center|front|<1>th|last))*(?: (?P<n>{N}))?(?: (?:st|rem|center|neck|shoulder|of|back|front|left|sleeve|raglan|before opening|after opening))* "
         + ONTO
     )
     if match:
@@ -103,6 +103,10 @@ def _resume(cursor: Cursor) -> Step | None:
         which = "first" if match["w"] in ("first", "<1>th", "these", "those") else "rem"
         n = figure(match) if match["n"] else None
         return Resume(n, which)
+    if cursor.take(
+        r"(?:pu|take) (?:the )?(?:rem |held )?st (?:from|off|on) (?:alt|hold|<2>th)(?: needle)?(?= ?[,;.]|$)"
+    ):
+        return Resume(None, "rem")
     begun = cursor.take(
         r"(?:and )?(?:beg|work|cont) (?:front|back|shoulder|side|sleeve) on (?:rem|these|alt|first) (?P<n>{N})? ?st"
     )

@@ -52,7 +52,7 @@ OWN_START = {
 
 FROM = (
     r"(?: ?,? ?(?P<f>(?:(?:even )?(?:up )?from|above|after|beyond|meas on|meas from|past|below) (?:(?:(?:straight|even)(?: from \w+)?)|"
-    r"(?:last |first |<1>th |center |lower |back |beg |end |top )*(?:beg|co st|dec point|co(?: edge)?|start|row|hem(?:line)?|underarm|armhole(?: shape)?|edge|bo|rib|"
+    r"(?:last |first |<1>th |center |lower |back |beg |end |top )*(?:beg|bo off|co st|dec point|co(?: edge)?|start|row|hem(?:line)?|underarm|armhole(?: shape)?|edge|bo|rib|"
     r"of|shape|heel|marker|neck|cuff|inc|dec|side|tip|waist|turning|divid\w*|picked|st|here|shoulder|back|point|border|base|ridge|toe)"
     r"(?: (?:of|shape|edge|row|rib|heel|st|bo|back|armhole|neck|underarm|raglan|beg|at underarm|at armhole|for armhole|for underarm))*)))?"
 )
@@ -87,10 +87,12 @@ def _open(cursor: Cursor) -> Goal | None:
 def _length(cursor: Cursor) -> Goal | None:
     match = cursor.take(
         r"(?:until|to|when|for) (?:(?:the |total )?(?P<s>" + ANYTHING + r") )?(?:meas|is|are|be|is about|having reached) (?:(?P<b>from (?:[a-z]+|<1>th)(?: [a-z]+){0,5}?) )?" + ABOUT
-        + r"(?P<n>{N}) (?P<u>{L})(?: (?:long|deep|in length|high|in depth|in-all|wide))*" + FROM
+        + r"(?P<n>{N})(?: (?P<u>{L})|(?= [,;.]))(?: (?:long|deep|in length|high|in depth|in-all|wide))*" + FROM
     )  # fmt: skip
     if match:
-        return Goal(mm=mm_of(_n(match), match["u"]), place=_place(match["f"] or match["b"] or "", match["s"] or ""))
+        return Goal(
+            mm=mm_of(_n(match), match["u"] or "inch"), place=_place(match["f"] or match["b"] or "", match["s"] or "")
+        )
     match = cursor.take(
         r"(?:until|to|when) (?:you have |there are |there is |you having |having )?" + ABOUT + r"(?P<n>{N}) (?P<u>{L})"
         r"(?: (?:long|deep|in length|high|have been (?:work|k|made)|having been (?:work|k)|are (?:work|k|done)|is work|work|k))*" + FROM
@@ -164,7 +166,7 @@ NEEDLES = {"each side": "<1>th", "front": "<2>th", "instep": "<2>th"}
 def _count(cursor: Cursor) -> Goal | None:
     match = cursor.take(
         r"(?:until|to) (?:(?:there are|there is|there be|there will be|there should be|you have|you having|having|only|but|rem|there rem|have|all but|of|number|st|reduced to|number is reduced to|decreased to|dec to|number is dec to|inc to|is|are) )*(?P<n>{N})(?: st)?"
-        r"(?: (?:{LEFT}(?: over)?|across|upon needle|on (?:(?:each side|each|<1>th|<2>th|<3>th|<4>th|hold|all|front|instep) )?needle|on (?:each|both)(?: side)?|are {LEFT}|in-all|of raglan {LEFT}|on (?:all )?needle in-all))*"
+        r"(?: (?:{LEFT}(?: over)?|across|upon needle|on (?:(?:each side|each|<1>th|<2>th|<3>th|<4>th|hold|all|front|instep) )?needle|on (?:each|both)(?: side)?|are {LEFT}(?: over)?|in-all|of raglan {LEFT}|on (?:all )?needle in-all))*"
         r"(?: in (?:raglan|armhole|neck|\w+)(?: shape)?)?"
     )  # fmt: skip
     if match is None:

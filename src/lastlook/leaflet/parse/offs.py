@@ -20,7 +20,7 @@ from lastlook.leaflet.trade.sizelist import Figure
 
 HOW = r"(?: k as k and p as p| k as k(?! and p)| p as p(?: and k as k)?| (?:k|work)(?: the)? k st(?: and p(?: the)? p(?: st)?)?| (?:in|on|as) (?:rib|patt|k|p|ws|rs|k row|p row|knit|each st|foll|moss|garter|next row)(?: \w+)?| ways|knitways| purlways| even| right across| all across)*"
 BEG = r"(?:at |on |from )?(?:(?:the )?beg of |beg |every )(?:each of |every )?(?:the )?"
-EDGE = r"(?:at |from |on )?(?:each |both |every )?(?P<e>neck|front|center front|center|armhole|side|raglan|same|this|that|shoulder|inner|outer|sleeve|underarm|lower|shaped|alt)(?: (?:front|neck|armhole|side))? edge(?: of (?:each|both) (?:side|front))?"
+EDGE = r"(?:at |from |on )?(?:each |both |every )?(?P<e>neck|front|center front|center|armhole|side|raglan|same|this|that|shoulder|inner|outer|sleeve|underarm|lower|shaped|alt)(?: (?:front|neck|armhole|side))? (?:edge|side(?= ?[,;.]| every| <| once|$))(?: of (?:each|both) (?:side|front))?"
 
 
 def offs(cursor: Cursor, before: list[Step]) -> Step | None:
@@ -169,10 +169,12 @@ def _cadenced(cursor: Cursor, n: Figure) -> Step | None:
         return BindOffs(n, edge="beg", times=figure(once) or Figure((2.0,)))
     rows = cursor.take(
         BEG
-        + r"(?:next|foll|<1>th|last|these|each of next|every) ?(?:foll )?(?P<m>{N})? ?(?P<o>alt |k |p |rs |ws )?(?:row|rnd)(?: (?P<t>{N}) x)?"
+        + r"(?:next|foll|<1>th|last|these|each of next|each|every) ?(?:foll )?(?P<m>{N})? ?(?P<o>alt |k |p |rs |ws )?(?:row|rnd)(?: (?P<t>{N}) x)?(?P<both> (?:at |on )?(?:each|both) sides?)?"
     )
     if rows:
         each = figure(rows, "t") if rows["t"] else None
+        if rows["both"] and each:
+            return BindOffs(n, rows=Figure(tuple(2 * one for one in each.values)), edge="beg")
         if rows["o"] or "every" in rows.group():
             return BindOffs(
                 n, edge="beg", rows=None if rows["o"] else figure(rows, "m"), times=each or figure(rows, "m") or ONE
@@ -235,6 +237,11 @@ def _finish(cursor: Cursor) -> Step | None:
         + HOW
         + r"(?: for (?:back of neck|neck|back neck|shoulder|back|front neck|top|each shoulder))?"
     )
+    if match:
+        return Finish("bound off", figure(match) if match["n"] else None)
+    match = cursor.take(
+        r"(?:and )?(?:the )?rem (?P<n>{N}) st bo(?: for (?:neck|back of neck|back neck))?"
+    ) or cursor.take(r"(?:and )?rem st bo(?P<n>(?!x)x)?(?: for (?:neck|back of neck|back neck))?")
     if match:
         return Finish("bound off", figure(match) if match["n"] else None)
     match = cursor.take(r"(?:and )?bo (?:until|all but) (?P<n>{N})(?: st)?(?: (?:rem|left))?")

@@ -36,11 +36,15 @@ def _other_side(cursor: Cursor) -> Step | None:
     ):
         return OtherSide()
     if cursor.take(
+        r"(?:and )?(?:make|work|k) (?:alt|<2>th) (?:front|side|shoulder|half)(?: of (?:neck|front))? (?:in )?(?:the )?same(?: (?:way|manner))?(?= ?[,;.]| rev|$)"
+    ):
+        return OtherSide()
+    if cursor.take(
         r"(?:and )?(?:connect|join|attach|fasten)(?: (?:in|yarn|on|at|to))* (?:alt|<2>th|opposite|rem) side(?: of (?:\w++ ){1,2}?)?(?: ?,)? ?and (?:finish|work|complete|k)(?: (?:to|as|alt|this|side|it|off))* correspond(?: (?:to|use|<1>th|first|side))*"
     ):
         return OtherSide()
     if cursor.take(
-        r"(?:and )?(?:complete|finish|work)(?: (?:to|as|alt|this|side|st|rem|these|front|half|shoulder|opposite))* correspond(?: (?:to|use|side|alt|<1>th|first))*(?: ?,? ?rev (?:all )?shape)?(?= [,;.:]|$)"
+        r"(?:and )?(?:complete|finish|work)(?: (?:to|as|alt|this|side|st|rem|these|front|half|shoulder|opposite|of neck))* correspond(?: (?:to|use|side|alt|<1>th|first))*(?: ?,? ?rev (?:all )?shape)?(?= [,;.:]|$)"
     ):
         return OtherSide()
     if cursor.take(

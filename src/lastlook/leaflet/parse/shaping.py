@@ -14,7 +14,7 @@ from lastlook.leaflet.trade.sizelist import Figure
 TWO = Figure((2.0,))
 MOST_BACK = 200
 """A shaping that goes on was begun no more than so many steps before."""
-ACT = r"(?:and )?(?:make (?=inc |dec ))?(?:at |on |keeping (?:\w++ ?){1,4}, )?(?:cont |still |cont work |work even |keep |cont use )?(?:in patt )?(?:to )?(?:shape (?P<sp>neck|armhole|front|raglan|shoulder|side)(?: (?:edge|slope))? ,? ?)?(?:by )?(?P<act>dec|inc|narrow|widen|(?:(?:k|p|take|work) <2> (?:st )?tog(?: tbl)?|k2tog|p2tog|skp|ssk|skpo)(?= (?:(?:at|on|in) )?(?:the )?(?:inside|within|each|both|every|beg|end|neck|armhole|front)\b(?! of row)))(?: (?:(?P<n>{N})(?! (?:row|rnd|x))|st|again))?(?: st| in-all)*"
+ACT = r"(?:and )?(?:make (?=inc |dec ))?(?:at |on |keeping (?:\w++ ?){1,4}, )?(?:cont |still |cont work |work even |keep |cont use )?(?:in patt )?(?:to )?(?:shape (?P<sp>neck|armhole|front|raglan|shoulder|side)(?: (?:edge|slope))? ,? ?)?(?:by )?(?P<act>dec|inc|narrow|widen|(?:(?:k|p|take|work) <2> (?:st )?tog(?: tbl)?|k2tog|p2tog|skp|ssk|skpo)(?= (?:(?:at|on|in) )?(?:the )?(?:inside|within|each|both|every|beg|end|neck|armhole|front)\b(?! of row)))(?: for (?:neck|armhole|raglan|v|front)(?= <))?(?: (?:(?P<n>{N})(?! (?:row|rnd|x))|st|again))?(?: st| in-all)*"
 EDGES: tuple[tuple[str, str], ...] = (
     (r"(?:at|in|on) (?:beg|end) of (?:each|every) needle", "needles"),
     (r"(?:at |on |in )?(?:each|both) (?:end|side|edge)(?! of (?:each |every )?(?:marker|marked|center|seam|instep))(?: of)?(?: (?:needle|work|piece))?(?: edge)?", "both"),
@@ -25,7 +25,7 @@ EDGES: tuple[tuple[str, str], ...] = (
     (r"(?:at |on )(?:the )?(?P<e>neck|front|armhole|side|raglan|underarm)(?: side| seam)?(?= [,;.]| every| on| next| in)", "named"),
     (r"(?:at|in) (?:the )?(?P<e>beg|end)(?: of (?:needle|row))?(?! (?:of )?(?:next|every|each|foll|<|this|rs|alt))", "named"),
     (r"(?:at|in) (?:the )?(?P<e>beg|end) of(?= (?:next|every|each|foll|<|this|rs|alt))", "named"),
-    (r"(?:(?:before|after) and (?:before|after)|(?:on |at )?(?:each|both) side of|before and after) (?:each |every |the |<\d> )?(?:marker|marked|center|seam)(?: st| <\d> st| <\d>)?", "places"),
+    (r"(?:(?:before|after) and (?:before|after)|(?:on |at )?(?:each|both) side of|before and after) (?:each |every |the |<\d> )?(?:marker|marked|center|seam|instep)(?: st| <\d> st| <\d>)?", "places"),
     (r"(?:in |on )?(?:the )?center(?: of)?(?: (?:st|row|needle))?", "center"),
 )  # fmt: skip
 ROW = r"(?:(?:k|p|rs|ws|patt|inc|dec) )?(?:row|rnd)"
@@ -148,6 +148,8 @@ def _evenly(cursor: Cursor, found: Shape) -> Shape | None:
     )
     if match and (found.edge in ("", "evenly")) and not found.cadences:
         return replace(found, edge="evenly", to=figure(match, "t") or found.to)
+    if cursor.take(r"in last of (?:them|these)(?: (?:row|rnd))?"):
+        return replace(found, edge="evenly")
     match = cursor.take(r"to (?P<t>{N}) st") if found.edge == "evenly" or found.n == ONE else None
     if match:
         return replace(found, edge=found.edge or "evenly", to=figure(match, "t"))

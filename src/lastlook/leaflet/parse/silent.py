@@ -53,6 +53,7 @@ SILENT: tuple[tuple[str, str], ...] = (
     (r"\( (?:about |this is |full )?{N}(?: (?:to|or|-) {N})? {L}(?: (?:wide|long|deep|in-all|across|[a-z]+)){0,3} ?\)", "aside"),
     (r"\( (?:work|k) <1>th row [^()]*\)", "aside"),
     (r"(?:and )?c(?= ?[.,;])", "and so on"),
+    (r"(?:always )?(?:k|work|p) (?:<1>th row )?(?:into|in) back of (?:each |all )?(?:co )?st(?: of <1>th row)?(?= ?[.;,]|$)", "style"),
     (r"after <\d+>th (?:row|rnd)(?: ,)?(?= (?:bo|k|p|work|dec|inc|cont)\b)", "place"),
     (r"making {N} (?:narrow|dec|inc|widen)[^.;,]*|reducing (?:them|it)[^.;,]*|which (?:afterwards|then|later) (?:are|is)[^.;,]*", "told"),
     (r"(?:k|make|work) (?:another|<2>th|alt) piece(?: (?:to correspond|like|same|exactly|it|this|as))*(?: for (?:back|front))?(?= ?[.,;]|$)", "make"),

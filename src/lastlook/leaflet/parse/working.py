@@ -57,11 +57,14 @@ def work_on(cursor: Cursor, before: list[Step]) -> Step | None:
         if far is not None:
             return WorkOn(goal=far, ending=last or WorkOn().ending, span=cursor.span(since))
         cursor.pos = since
+    lead = cursor.take(
+        r"(?:use|with|on|over) (?P<n>{N}) st(?: on needle)? ?,? ?(?=(?:work|cont|k) (?:even|straight|in)\b)"
+    )
     verb = cursor.take(VERB) or cursor.take(
         r"(?:on next (?:rnd|row) )?change (?:st )?(?:in)?to (?=stst|garter|moss|revstst|rib|patt|k |p |<[^>]*> (?:k|p) )"
     )
     text = verb.group() if verb else ""
-    found = WorkOn(structure=_of_verb(text))
+    found = WorkOn(structure=_of_verb(text), on=figure(lead) if lead else None)
     evidence = bool(found.structure)
     if verb and cursor.see(r"as (?:high|far|long) as"):
         far = goal(cursor)
@@ -271,7 +274,7 @@ def work_more(cursor: Cursor, before: list[Step]) -> Step | None:
 def plain_rows(cursor: Cursor) -> Step | None:
     """Read 'P 1 row', 'knit 3 rounds', 'work 1 row'."""
     since = cursor.pos
-    turns = cursor.take(r"k (?:<1> )?row ,? ?(?:and )?p (?:<1> )?row(?: alt)?(?=,? ?(?:for|until) )")
+    turns = cursor.take(r"k (?:<1> )?row ,? ?(?:and )?p (?:<1> )?row(?: alt)?(?= ?,? ?(?:for|until) )")
     if turns:
         cursor.take(r",")
         far = goal(cursor)

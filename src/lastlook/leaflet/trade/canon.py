@@ -17,6 +17,7 @@ from lastlook.leaflet.trade.colors import without_colors
 from lastlook.leaflet.trade.columns import columns
 from lastlook.leaflet.trade.lexeme import Lexeme as Lexeme
 from lastlook.leaflet.trade.numbers import ells, halves, numbers_in_words, ordinal_slips
+from lastlook.leaflet.trade.purposes import without_purposes
 from lastlook.leaflet.trade.sizelist import labelled_sizes, size_list, united_sizes, write_values
 from lastlook.leaflet.trade.tokens import Sort, Token, number, special, tokens
 from lastlook.leaflet.trade.vocabulary import Vocabulary
@@ -36,6 +37,7 @@ PHRASES: dict[tuple[str, ...], str] = {
     ("yarn", "fwd"): "yo", ("yarn", "over"): "yo", ("yarn", "rnd", "needle"): "yo", ("yarn", "on", "needle"): "yo",
     ("yarn", "around", "needle"): "yo", ("yarn", "over", "needle"): "yo", ("yarn", "fwd", "and", "over", "needle"): "yo",
     ("work", "not"): "donot", ("dpn", "or", "cn"): "cn", ("spare", "double", "pointed", "or", "cable", "needle"): "cn", ("double", "pointed", "or", "cable", "needle"): "cn", ("spare", "or", "cable", "needle"): "cn", ("spare", "or", "cn"): "cn",
+    ("take", "in"): "dec", ("taking", "in"): "dec",
     ("at", "same", "time"): "sametime", ("at", "same", "x"): "sametime",
     ("as", "before"): "asbefore", ("in", "all"): "in-all", ("altogether",): "in-all",
     ("single", "crochet"): "sc", ("double", "crochet"): "dc", ("half", "double", "crochet"): "hdc",
@@ -91,7 +93,8 @@ def canon(text: str, start: int, end: int, words: Vocabulary, sizes: int) -> Can
         raw.append(_lexeme(token, before, words))
     joined = halves(numbers_in_words(ordinal_slips(ells(_without_noise(raw))), words))
     listed = size_list(united_sizes(labelled_sizes(columns(joined, sizes)), sizes), sizes)
-    return Canon(tuple(_phrases(without_colors(_stops(_fused(listed, words))), words)))
+    plain = _phrases(without_colors(_stops(_fused(listed, words))), words)
+    return Canon(tuple(without_purposes(plain)))
 
 
 def _pairs(stream: list[Token]) -> list[tuple[Token | None, Token]]:
@@ -334,6 +337,16 @@ def _abbreviates(before: Lexeme, stop: Lexeme, after: list[Lexeme]) -> bool:
         return follows.canon not in {"--"}
     if follows.canon in {",", ";", ":", ")", "*", "(", "="}:
         return follows.canon != "*" and follows.canon != "("
+    if before.canon in ("inch", "cm", "st") and follows.canon in (
+        "from",
+        "or",
+        "above",
+        "below",
+        "long",
+        "deep",
+        "wide",
+    ):
+        return not follows.capital
     if _spelt_out(before):
         return False
     if before.canon in {"foll", "every", "next", "each"}:

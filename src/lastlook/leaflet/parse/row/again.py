@@ -34,6 +34,9 @@ def repeats(cursor: Cursor, before: list[Step]) -> Step | None:
     if them is not None:
         return them
     since = cursor.pos
+    thruout = cursor.take(r"<(?P<r>\d)>th row is rep(?: thruout| all through| throughout)?(?: for patt)?")
+    if thruout:
+        return RepeatRows(rows=(int(thruout["r"]),), pattern=True, span=cursor.span(since))
     needled = any(isinstance(step, RowOf) and step.label and step.label.needle for step in before[-6:])
     again = (
         cursor.take(
@@ -46,7 +49,7 @@ def repeats(cursor: Cursor, before: list[Step]) -> Step | None:
         every = 2.0 if again["o"] == "alt" else float((again["o"] or "<1>").strip("<>th"))
         return _how_often(cursor, RepeatRows(Figure((every,))), since)
     match = cursor.take(
-        r"(?:and )?(?:cont (?:to )?)?(?:work )?(?:rep|cont rep|work|alt|cont)(?: (?:in|to|by|of))?(?: (?:this|these|those|them|last|foll|above|<1>th|first|previous|both|all|same|rep))* (?:(?P<n>{N}) )?(?:(?:raglan|patt|dec|inc|shape|last|rib|lace|cable) )*(?P<w>row|rnd)(?! (?:<[^>]*>(?! (?:more )?x)|of (?:back|front)|and (?:p|k|plain|next|foll|even) (?:row|rnd)))"
+        r"(?:and )?(?:cont (?:to )?)?(?:work )?(?:rep|cont rep|work|alt|k(?= (?:these|those|last|above))|cont)(?: (?:in|to|by|of))?(?: (?:this|these|those|them|last|foll|above|<1>th|first|previous|both|all|same|rep))* (?:(?P<n>{N}) )?(?:(?:raglan|patt|dec|inc|shape|last|rib|lace|cable) )*(?P<w>row|rnd)(?! (?:<[^>]*>(?! (?:more )?x)|of (?:back|front)|and (?:p|k|plain|next|foll|even) (?:row|rnd)))"
     )  # fmt: skip
     if match and (
         "rep" in match.group() or "these" in match.group() or "last" in match.group() or "alt" in match.group()
@@ -80,7 +83,7 @@ def repeats(cursor: Cursor, before: list[Step]) -> Step | None:
             cursor, RepeatRows(Figure((2.0,)), piece=match["p"] or "", section="raglan" if match["p"] else ""), since
         )
     match = cursor.take(
-        r"(?:and )?(?:these|above|last|foll) (?P<n>{N}) (?:row|rnd) (?:form|make|complete|are|comprise|constitute)s?(?: (?:[a-z]+|<1>)){1,3}(?= [.;,]|$)"
+        r"(?:and )?(?:these |above |last |foll )+(?P<n>{N}) (?:row|rnd) (?:form|make|complete|are|comprise|constitute)s?(?: (?:[a-z]+|<1>)){1,3}(?= [.;,]|$)"
     )
     if match:
         return RepeatRows(figure(match), pattern=True, span=cursor.span(since))
@@ -150,7 +153,7 @@ def progress(cursor: Cursor, before: list[Step]) -> Step | None:
     match = cursor.take(
         r"(?:and )?cont (?:to )?(?:dec|inc)(?: <[^>]*>)?(?: st)?(?: in (?:this|same) (?:manner|way)| asbefore)?(?= (?:in |on )?(?:every|each)| ,)"
     ) or cursor.take(
-        r"(?:and )?(?:(?:cont|work|proceed|rep|so on|and so on|keep on|go on)(?: (?:in|to|on|dec|inc|rep|work|as|these|row|<\d>))* ?(?:(?:in|as) (?:this|same|that)(?: (?:manner|way))?|thus|asbefore|dec|so|in foll)|and on|in this (?:manner|way)|so on|cont to dec|cont dec|cont(?: use)? (?:k|plain) and inc row|cont inc and (?:k|plain) row|cont to inc(?: {N} st)?(?: by yo)?(?= every| in| on| ,))"
+        r"(?:and )?(?:(?:cont|work|proceed|rep|so on|and so on|keep on|go on)(?: (?:in|to|on|dec|inc|rep|work|as|these|row|<\d>))* ?(?:(?:in|as) (?:this|same|that)(?: (?:manner|way))?|thus|asbefore|dec|so|in foll)|and on|in this (?:manner|way)|so on|cont to dec|cont dec|cont(?: use)? (?:k|plain) and inc row|cont inc and (?:k|plain) row|cont(?= ,? ?(?:use|having) {N} (?:st )?(?:less|more|fewer))|cont to inc(?: {N} st)?(?: by yo)?(?= every| in| on| ,))"
     )
     if match is None:
         return None

@@ -150,7 +150,7 @@ def _crossed(cursor: Cursor, found: _Open) -> Item | None:
     if not any(isinstance(item, Work) and item.name == "cn" for item in found.items[-3:]):
         return None
     since = cursor.pos
-    match = cursor.take(r"(?P<v>k|p) (?:{N} )?{ST}(?:from|off|on) (?:hold|cn|spare|dpn|cable)(?: needle)?")
+    match = cursor.take(r"(?P<v>k|p) (?:{N} )?{ST}(?:from|off|on) (?:hold|cn|spare|dpn|cable|separate)(?: needle)?")
     return Work("fromcn", Figure((1.0,)), 0, 0, span=cursor.span(since)) if match else None
 
 
@@ -221,7 +221,7 @@ def _repeat(cursor: Cursor, found: _Open, depth: int) -> bool:
     """Read 'repeat from * …' and fold what it repeats."""
     since = cursor.pos
     match = cursor.take(r"(?:and )?rep(?: (?:pattern|patt|these st))? (?:from|between|fr)(?: (?P<which>last|<1>th|<2>th))? (?:\*(?: \*)?(?: 's| s)?)(?: (?:to|and) \*(?: \*)?)?") or (
-        cursor.take(r"(?:and )?rep(?: from)?(?= (?:to end|across|around|to last|all around|all rnd)| [.,;]|$)|(?=(?:all rnd|all around|all along|all across)(?: row| rnd)?(?: [.,;]|$))") or _bare_reach(cursor, found)
+        cursor.take(r"(?:and )?rep(?: from)?(?= (?:to end|across|around|to last|all around|all rnd|{N} x(?: more)?(?= ?[.,;]|$))| [.,;]|$)|(?=(?:all rnd|all around|all along|all across)(?: row| rnd)?(?: [.,;]|$))") or _bare_reach(cursor, found)
     )  # fmt: skip
     if match is None:
         return False
@@ -256,10 +256,18 @@ def _copied(cursor: Cursor, found: _Open, told: str, depth: int) -> bool:
     return True
 
 
+def _counted_from(found: _Open) -> int:
+    """Where the stitches begin that are told by number, after what was bound off or reaches to somewhere."""
+    for spot in range(len(found.items) - 1, -1, -1):
+        item = found.items[spot]
+        if not ((isinstance(item, Work) and item.n is not None) or isinstance(item, Group)):
+            return spot + 1
+    return 0
+
+
 def _bare_reach(cursor: Cursor, found: _Open) -> re.Match[str] | None:
     """'K 1, P 1 across' repeats both."""
-    counted = all((isinstance(item, Work) and item.n is not None) or isinstance(item, Group) for item in found.items)
-    if found.stars or len(found.items) < 2 or not counted:
+    if found.stars or len(found.items) - _counted_from(found) < 2:
         return None
     return cursor.take(r"(?=,? ?(?:alt )?(?:across|around|all along|all across)(?: row| rnd)?(?: [.,;]|$| for| until))")
 
@@ -273,7 +281,8 @@ def _body(found: _Open, which: str) -> tuple[int, int]:
     if which == "**":
         return found.doubles.pop(), len(found.items)
     if not found.stars:
-        return 0, len(found.items)
+        start = _counted_from(found)
+        return (start if len(found.items) - start > 1 else 0), len(found.items)
     if which == "<1>th":
         start = found.stars[0]
         found.stars.clear()
