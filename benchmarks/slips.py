@@ -1,9 +1,10 @@
 """Single-number slips: change one figure in a leaflet that adds up, and see whether the reading notices.
 
-Which changes can be proven wrong from the text was worked out by hand, without the reader: our own truths list
-figures that are *bound* (any of the named changes contradicts something printed) and *free* (nothing does);
-the truths in a folder `../shared` say it of each figure: always, sometimes, never. A change counts as *found*
-where something is proven, as *doubted* where the reading only asks or doubts, as *missed* where it says nothing.
+Which changes can be proven wrong from the text is decided without the reader, in two ways. By hand: our own truths
+list figures that are *bound* (any of the named changes contradicts something printed) and *free* (nothing does); the
+truths in a folder `../shared` say it of each figure: always, sometimes, never. By arithmetic: `slips_made` puts
+together leaflets whose figures must fulfil sums that are written beside them. A change counts as *found* where
+something is proven, as *doubted* where the reading only asks or doubts, as *missed* where it says nothing.
 """
 
 from __future__ import annotations
@@ -12,17 +13,18 @@ import os
 import re
 import time
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
+from benchmarks import slips_made
 from tests import corpus
 
 ROOT = Path(__file__).resolve().parent.parent
 TABLE = Path(__file__).with_suffix(".md")
 SHARED = Path(os.environ.get("LASTLOOK_SHARED", ROOT.parent / "shared")) / "examples" / "leaflets"
-CLASSES = ("counts", "repeats", "cadences", "lengths", "neighbours")
+CLASSES = ("counts", "sizes", "repeats", "cadences", "lengths", "neighbours")
 REPEATS = {"times", "rows", "increase"}
 NUMBER = re.compile(r"\d+")
 
@@ -145,23 +147,49 @@ def main(words: list[str]) -> int:
     return 0
 
 
+@dataclass
+class Tally:
+    """How the changes of one source came out."""
+
+    heading: str
+    came: Counter[tuple[str, bool, str]]
+    alarmed: list[str]
+    consistent: int
+
+
 def _tried(words: list[str]) -> str:
     began = time.monotonic()
     plain = {leaflet.name: leaflet.text for leaflet in corpus.leaflets() if "slip" not in leaflet.truth}
     for path in sorted(SHARED.glob("*.txt")) if SHARED.is_dir() else []:
         plain[path.name] = path.read_text(encoding="utf-8")
-    slips = [*own(), *shared()]
+    by_hand = _counted("judged by hand", plain, set(_consistent()), [*own(), *shared()], words)
+    made = slips_made.leaflets()
+    texts = {f"{one.name} {number}": one.text(one.figures) for number, one in enumerate(made)}
+    by_sums = _counted("judged by sums", texts, set(texts), list(slips_made.changes(made)), words)
+    both = [by_hand, by_sums]
+    many = sum(sum(one.came.values()) for one in both)
+    head = ["# Single-number slips", "", "Run by `python -m benchmarks slips keep` on 2 cores, "
+            f"{many} changed leaflets in {time.monotonic() - began:.0f} s.", "",
+            "Which changes can be proven wrong from the text is decided without the reader: by hand in the truths of",
+            "the leaflets, and by sums in leaflets that were made for this (`benchmarks/slips_made.py`).", ""]  # fmt: skip
+    return "\n".join([*head, *(line for one in both for line in _table(one))])
+
+
+def _counted(
+    heading: str,
+    plain: dict[str, str],
+    consistent: set[str],
+    slips: Sequence[Slip | slips_made.Changed],
+    words: list[str],
+) -> Tally:
     alarmed = {name for name, text in plain.items() if noticed(text) == "found"}
-    tally: Counter[tuple[str, bool, str]] = Counter()
+    came: Counter[tuple[str, bool, str]] = Counter()
     for slip in slips:
-        if slip.leaflet in alarmed:
-            tally[slip.sort, slip.bound, "unasked"] += 1
-            continue
-        came = noticed(slip.text)
-        tally[slip.sort, slip.bound, came] += 1
-        if "missed" in words and came != ("found" if slip.bound else "missed"):
-            print(f"{came}\t{slip.sort}\t{'bound' if slip.bound else 'free'}\t{slip.leaflet}\t{slip.what}")
-    return _table(tally, sorted(alarmed & set(_consistent())), len(_consistent()), time.monotonic() - began)
+        told = "unasked" if slip.leaflet in alarmed else noticed(slip.text)
+        came[slip.sort, slip.bound, told] += 1
+        if "missed" in words and told not in ("unasked", "found" if slip.bound else "missed"):
+            print(f"{told}\t{slip.sort}\t{'bound' if slip.bound else 'free'}\t{slip.leaflet}\t{slip.what}")
+    return Tally(heading, came, sorted(alarmed & consistent), len(consistent))
 
 
 def _consistent() -> list[str]:
@@ -169,28 +197,24 @@ def _consistent() -> list[str]:
     return own_names + sorted({slip.leaflet for slip in shared()})
 
 
-def _table(tally: Counter[tuple[str, bool, str]], alarmed: list[str], asked: int, seconds: float) -> str:
-    out = ["# Single-number slips", "", "Run by `python -m benchmarks slips keep` on 2 cores, "
-           f"{sum(tally.values())} changed leaflets in {seconds:.0f} s.", "",
-           "Changes that can be proven wrong from the text:", "",
-           "| class | changes | found | doubted | missed | found of asked |", "|---|---|---|---|---|---|"]  # fmt: skip
+def _table(one: Tally) -> list[str]:
+    out = [f"## Changes {one.heading}", "", "| class | can be proven | found | doubted | missed | found of these |",
+           "|---|---|---|---|---|---|"]  # fmt: skip
+    sums: dict[bool, Counter[str]] = {True: Counter(), False: Counter()}
+    for (_, bound, came), n in one.came.items():
+        sums[bound][came] += n
     for sort in CLASSES:
-        out.append(_line(sort, {key[2]: n for key, n in tally.items() if key[:2] == (sort, True)}))
-    whole: Counter[str] = Counter()
-    for key, n in tally.items():
-        if key[1]:
-            whole[key[2]] += n
-    out.append(_line("all", dict(whole)))
-    free = {key[2]: 0 for key in tally}
-    for key, n in tally.items():
-        free[key[2]] += n if not key[1] else 0
-    harmless = sum(free.values()) - free.get("unasked", 0)
-    out += ["", "Changes that nothing printed contradicts: "
-            f"{harmless} tried, {free.get('found', 0)} called wrong, {free.get('doubted', 0)} doubted.", "",
-            f"Leaflets that add up: {asked} read, {len(alarmed)} called wrong"
-            + (f" ({', '.join(alarmed)})" if alarmed else "") + ".",
-            f"Not asked, the leaflet being called wrong as it stands: {whole.get('unasked', 0)}.", ""]  # fmt: skip
-    return "\n".join(out)
+        told = {key[2]: n for key, n in one.came.items() if key[:2] == (sort, True)}
+        if told:
+            out.append(_line(sort, told))
+    out.append(_line("all", dict(sums[True])))
+    free = sums[False]
+    harmless = sum(free.values()) - free["unasked"]
+    alarms = f" ({', '.join(one.alarmed)})" if one.alarmed else ""
+    out += ["", f"Harmless changes: {harmless} tried, {free['found']} called wrong, {free['doubted']} doubted.", "",
+            f"Leaflets that add up: {one.consistent} read, {len(one.alarmed)} called wrong{alarms}.",
+            f"Not asked, the leaflet being called wrong as it stands: {sums[True]['unasked']}.", ""]  # fmt: skip
+    return out
 
 
 def _line(sort: str, came: dict[str, int]) -> str:
