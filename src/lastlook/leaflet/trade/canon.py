@@ -37,6 +37,7 @@ PHRASES: dict[tuple[str, ...], str] = {
     ("yarn", "fwd"): "yo", ("yarn", "over"): "yo", ("yarn", "rnd", "needle"): "yo", ("yarn", "on", "needle"): "yo",
     ("yarn", "around", "needle"): "yo", ("yarn", "over", "needle"): "yo", ("yarn", "fwd", "and", "over", "needle"): "yo",
     ("work", "not"): "donot", ("dpn", "or", "cn"): "cn", ("spare", "double", "pointed", "or", "cable", "needle"): "cn", ("double", "pointed", "or", "cable", "needle"): "cn", ("spare", "or", "cable", "needle"): "cn", ("spare", "or", "cn"): "cn",
+    ("take", "in"): "dec", ("taking", "in"): "dec",
     ("at", "same", "time"): "sametime", ("at", "same", "x"): "sametime",
     ("as", "before"): "asbefore", ("in", "all"): "in-all", ("altogether",): "in-all",
     ("single", "crochet"): "sc", ("double", "crochet"): "dc", ("half", "double", "crochet"): "hdc",
@@ -336,6 +337,16 @@ def _abbreviates(before: Lexeme, stop: Lexeme, after: list[Lexeme]) -> bool:
         return follows.canon not in {"--"}
     if follows.canon in {",", ";", ":", ")", "*", "(", "="}:
         return follows.canon != "*" and follows.canon != "("
+    if before.canon in ("inch", "cm", "st") and follows.canon in (
+        "from",
+        "or",
+        "above",
+        "below",
+        "long",
+        "deep",
+        "wide",
+    ):
+        return not follows.capital
     if _spelt_out(before):
         return False
     if before.canon in {"foll", "every", "next", "each"}:
