@@ -12,6 +12,11 @@ from tests.journeys.barriers import barriers
 from tests.journeys.conftest import Served
 from tests.journeys.harbour import harbour
 
+RIDGES = """Multiple of 4 plus 2
+Row 1: *K 2, p 2; rep from * to last 2 sts, k 2.
+Row 2: *P 2, k 2; rep from * to last 2 sts, p 2.
+"""
+
 
 def test_a_slipover_is_designed_and_kept(serve: Callable[..., Served], page: Page) -> None:
     swatch = (("stitches", "33"), ("width", "14 cm"), ("rows", "44"), ("height", "14 cm"), ("washed", "yes"))
@@ -63,10 +68,7 @@ def test_a_texture_and_buttons_are_laid_in(serve: Callable[..., Served], page: P
     page.fill("#d-texture", "No multiple here")
     page.click("#design")
     expect(page.locator(".note")).to_contain_text("does not say its multiple")
-    page.fill(
-        "#d-texture",
-        "Multiple of 4 plus 2\nRow 1: *K 2, p 2; rep from * to last 2 sts, k 2.\nRow 2: *P 2, k 2; rep from * to last 2 sts, p 2.",
-    )
+    page.fill("#d-texture", RIDGES)
     page.click("#design")
     expect(page.locator(".typed")).to_contain_text("PATTERN STITCH (multiple of 4 sts plus 4)")
     assert barriers(page) == []

@@ -79,7 +79,7 @@ def knitted(outfit: Outfit, plan: Knitting) -> Knitted:
         else Missing("gauge", "Knit a swatch 15 cm square in this wool, wash and dry it, and count it.")
     )
     text = outfit.document.text(plan.leaflet) or ""
-    reading = read_once(text, gauge if isinstance(gauge, Gauge) else None, plan.readings, plan.corrections)
+    reading = read_in(text, gauge if isinstance(gauge, Gauge) else None, plan)
     made = tuple(one for one in outfit.made if one.garment in (plan.name, ""))
     yarn = outfit.yarn(plan.yarn)
     size, altered = in_size(reading, plan, _size(reading, plan), gauge)
@@ -112,12 +112,25 @@ def in_size(
     return replace(size, pieces=composed.pieces, seams=composed.seams), composed.findings
 
 
+def read_in(text: str, gauge: Gauge | None, plan: Knitting) -> LeafletReading:
+    """Read a leaflet in every size, told with the figures of the size that was chosen."""
+    reading = read_once(text, gauge, plan.readings, plan.corrections, None)
+    if plan.size is None or len(reading.sizes) < 2 or plan.size not in reading.sizes:
+        return reading
+    told = read_once(text, gauge, plan.readings, plan.corrections, plan.size)
+    return replace(reading, findings=told.findings)
+
+
 @lru_cache(maxsize=64)
 def read_once(
-    text: str, gauge: Gauge | None, readings: tuple[tuple[str, int], ...], corrections: tuple[tuple[str, str], ...]
+    text: str,
+    gauge: Gauge | None,
+    readings: tuple[tuple[str, int], ...],
+    corrections: tuple[tuple[str, str], ...],
+    size: str | None,
 ) -> LeafletReading:
-    """Read a leaflet; the same text, gauge and choices are read only once."""
-    return knit.read(text, gauge=gauge, choices=dict(readings), corrections=dict(corrections))
+    """Read a leaflet, in one size if it is named; the same text, gauge, choices and size are read only once."""
+    return knit.read(text, size=size, gauge=gauge, choices=dict(readings), corrections=dict(corrections))
 
 
 def _size(reading: LeafletReading, plan: Knitting) -> str:

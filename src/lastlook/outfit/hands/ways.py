@@ -10,7 +10,7 @@ from dataclasses import dataclass, replace
 
 from lastlook.finding import Finding
 from lastlook.knit import SizeReading, WorkedPiece
-from lastlook.outfit.garment.knitted import Knitted, in_size, read_once
+from lastlook.outfit.garment.knitted import Knitted, in_size, read_in
 from lastlook.quantity import Gauge, Missing
 
 MARK = "readings."
@@ -61,7 +61,7 @@ def ways_of(one: Knitted, finding: Finding) -> tuple[Way, ...]:
 def _worked(one: Knitted, key: str, number: int) -> SizeReading | None:
     plan = replace(one.plan, readings=(*((k, n) for k, n in one.plan.readings if k != key), (key, number)))
     gauge = one.gauge if isinstance(one.gauge, Gauge) else None
-    reading = read_once(one.reading.source.text, gauge, plan.readings, plan.corrections)
+    reading = read_in(one.reading.source.text, gauge, plan)
     size, _ = in_size(reading, plan, one.size.size if one.size else "", one.gauge)
     return size
 
