@@ -33,6 +33,8 @@ class Plan:
     tasks: list[Task] = field(default_factory=list)
     patterns: dict[str, list[Run]] = field(default_factory=dict)
     spans: dict[str, list[Span]] = field(default_factory=dict)
+    unsure: bool = False
+    """Whether words among the rows of a pattern were not understood."""
     loose: list[Step] = field(default_factory=list)
     """Steps that belong to no piece."""
     told: set[Span] = field(default_factory=set)
@@ -63,7 +65,7 @@ def plan(leaflet: Leaflet) -> Plan:
         if part.kind == "pattern" and open_ and _goes_on(open_, part):
             open_ += part.steps
         elif part.kind == "pattern" and not _casts_on(part.steps):
-            _pattern(out, part)
+            _pattern(out, part, leaflet.source.text)
         elif part.kind == "finishing":
             end()
             name = ""
@@ -147,7 +149,12 @@ def _section(name: str) -> str:
     return low
 
 
-def _pattern(out: Plan, part: Part) -> None:
+def _is_multiple(step: Step, text: str) -> bool:
+    """Whether words only say on how many stitches a pattern is worked."""
+    return "multiple" in text[max(0, step.span.start - 12) : step.span.end].lower()
+
+
+def _pattern(out: Plan, part: Part, text: str) -> None:
     """Keep the numbered rows of a pattern stitch for whoever works in pattern."""
     rows = [step for step in in_order(part.steps) if isinstance(step, say.RowOf) and step.label and step.label.numbers]
     by_number: dict[int, say.RowOf] = {}
@@ -158,6 +165,8 @@ def _pattern(out: Plan, part: Part) -> None:
     out.told |= {step.span for step in part.steps if not isinstance(step, say.Unread)}
     if by_number:
         name = part.name
+        unread = [step for step in part.steps if isinstance(step, say.Unread)]
+        out.unsure = out.unsure or any(not _is_multiple(step, text) for step in unread)
         out.patterns[name] = [by_number[number].run for number in sorted(by_number)]
         out.spans[name] = [by_number[number].span for number in sorted(by_number)]
     out.loose += part.steps

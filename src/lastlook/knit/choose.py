@@ -91,8 +91,10 @@ class Reader:
         """Work one size with these readings."""
         gauge = self.gauge
         rows = None if gauge is None or isinstance(gauge.rows, Missing) else gauge.rows.best / 100
-        world = World(size, len(self.leaflet.sizes), rows, patterns=self.plan.patterns, pattern_spans=self.plan.spans,
-                      multiples=self.leaflet.multiples, words=self.leaflet.source.text)  # fmt: skip
+        world = World(
+            size, len(self.leaflet.sizes), rows, patterns=self.plan.patterns, pattern_spans=self.plan.spans,
+            pattern_unsure=self.plan.unsure, multiples=self.leaflet.multiples, words=self.leaflet.source.text,
+        )  # fmt: skip
         before: tuple[object, ...] = ()
         for number, task in enumerate(self.plan.tasks):
             own = tuple(

@@ -11,10 +11,10 @@ from lastlook.knit.needle.parts.divide import merge, split_rest
 from lastlook.knit.needle.parts.edge import edges
 from lastlook.knit.needle.parts.island import middle, set_apart
 from lastlook.knit.needle.parts.twin import find_piece, landmark
-from lastlook.knit.needle.solve import solve
+from lastlook.knit.needle.solve import Solved, is_soft, solve
 from lastlook.knit.needle.state import Hands, Recent
 from lastlook.leaflet import instruction as say
-from lastlook.leaflet.instruction import Ending, Goal, Step
+from lastlook.leaflet.instruction import Ending, Goal, Group, Step
 
 ASSUMED_ROWS_PER_MM = 8 / 25.4
 """Only to have rows to go on with where no row gauge is known; the piece then says that its lengths are not known."""
@@ -88,10 +88,53 @@ def take_up(hands: Hands, name: str, run: say.Run) -> None:
 
 
 def _multiple(hands: Hands) -> None:
+    """Lay the pattern over the stitches once: its rows must use them up, and come back to as many."""
+    laid = _laid(hands)
+    if laid is not None:
+        if laid[-1] != hands.live.n and not hands.blind:
+            _drifts(hands, laid)
+        return
+    if hands.world.pattern_unsure:
+        return
     for _, repeat, over in hands.world.multiples[:1]:
         spare = (hands.live.n - over) % repeat
         if spare and hands.live.n:
             hands.trouble("repeat-does-not-fit", hands.span, hands.live.n, hands.live.n - spare, f"{repeat}+{over}")
+
+
+def _laid(hands: Hands) -> list[int] | None:
+    """Return the stitches after each row of the pattern; None where its rows do not fit.
+
+    One row that does not fit, while the others do, is told.
+    """
+    live, out, odd, fit = hands.live, [], [], 0
+    n, start = live.n, live.start_edge()
+    if hands.world.pattern_unsure:
+        return None
+    for spot, run in enumerate(hands.cycle):
+        solved = solve(run, n, hands.world.size, start) if run else Solved()
+        if run and (solved.left or solved.spare or len(solved.parts) > 1):
+            odd.append((spot, solved, n))
+        else:
+            fit += any(isinstance(item, Group) for item in run)
+            n += solved.gives - solved.used
+        start = start if live.rounds else "left" if start == "right" else "right"
+        out.append(n)
+    if len(odd) == 1 and fit and len(odd[0][1].parts) < 2 and not is_soft(hands.cycle[odd[0][0]]):
+        spot, solved, there = odd[0]
+        kind = "repeat-does-not-fit" if solved.spare else "row-short" if solved.left > 0 else "row-long"
+        worked = there - (solved.spare or solved.left)
+        hands.trouble(kind, hands.cycle_spans[spot], worked, there, "pattern")
+    return out if out and (not odd or fit) else None
+
+
+def _drifts(hands: Hands, laid: list[int]) -> None:
+    """The rows of a pattern do not come back to the count they began with."""
+    before = [hands.live.n, *laid]
+    odd = [spot for spot in range(len(laid)) if before[spot + 1] != before[spot]]
+    where = hands.cycle_spans[odd[0] if len(odd) == 1 else odd[-1]]
+    hands.trouble("pattern-drifts", where, laid[-1], hands.live.n)
+    hands.cycle, hands.cycle_spans = [], []
 
 
 def work_on(hands: Hands, step: Step) -> None:

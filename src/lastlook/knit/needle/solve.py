@@ -117,6 +117,19 @@ def is_filling(item: Item) -> bool:
     return (isinstance(item, Work) and bool(item.reach)) or (isinstance(item, Group) and item.times is None)
 
 
+def is_soft(run: Run) -> bool:
+    """A plain rib on a count that does not divide is let pass in print; any other repeat must fit."""
+    for one in run:
+        if isinstance(one, Group):
+            plain = all(isinstance(item, Work) and item.name in ("k", "p") and item.n is not None for item in one.items)
+            small = all(isinstance(item, Work) and item.n is not None and item.n.values[0] <= 4 for item in one.items)
+            if len(one.items) != 2 or not plain or not small:
+                return False
+        elif not (isinstance(one, Work) and one.uses == one.gives):
+            return False
+    return True
+
+
 def _after(run: Run, spot: int, size: int, more: int) -> int:
     """Return the fixed uses of what follows an item, up to the next that fills up."""
     rest = []

@@ -37,6 +37,8 @@ class World:
     holders: dict[str, int] = field(default_factory=dict)
     patterns: dict[str, list[Run]] = field(default_factory=dict)
     pattern_spans: dict[str, list[Span]] = field(default_factory=dict)
+    pattern_unsure: bool = False
+    """Whether words of the pattern's own rows were not understood."""
     multiples: tuple[tuple[str, int, int], ...] = ()
     words: str = ""
     """The text of the leaflet, for keys and rows."""

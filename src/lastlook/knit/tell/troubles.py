@@ -30,6 +30,10 @@ SAYING: dict[str, tuple[str, str]] = {
         "The repeat does not fit into the {stated_sts} of {piece}; {gap_are} left over.",
         "Whole repeats use {worked} of the {stated_sts}, and nothing is named for the rest.",
     ),
+    "pattern-drifts": (
+        "The pattern of {piece} begins on {stated_sts}, and after its last row there are {worked}.",
+        "A pattern that is worked over and over comes back to the count it began with; this one is {gap} out every time its rows come round.",
+    ),
     "goal-unreachable": (
         "{piece} never comes to {stated_sts} here; the nearest it reaches is {worked}.",
         "Each shaping takes or gives the same number every time, and from what is on the needle that never lands on {stated}.",

@@ -6,10 +6,10 @@ import re
 
 from lastlook.finding import Span
 from lastlook.knit.needle.parts.holder import take
-from lastlook.knit.needle.solve import Solved, fixed_uses, solve
+from lastlook.knit.needle.solve import Solved, fixed_uses, is_soft, solve
 from lastlook.knit.needle.state import Count, Hands
 from lastlook.leaflet import instruction as say
-from lastlook.leaflet.instruction import Group, RowOf, Run, Work
+from lastlook.leaflet.instruction import Group, RowOf, Run
 
 
 def judge(hands: Hands, step: RowOf, solved: Solved) -> None:
@@ -65,19 +65,6 @@ def _lifted(solved: Solved, missing: int) -> bool:
         solved.left = 0
         return True
     return False
-
-
-def is_soft(run: Run) -> bool:
-    """A plain rib on a count that does not divide is let pass in print; any other repeat must fit."""
-    for one in run:
-        if isinstance(one, Group):
-            plain = all(isinstance(item, Work) and item.name in ("k", "p") and item.n is not None for item in one.items)
-            small = all(isinstance(item, Work) and item.n is not None and item.n.values[0] <= 4 for item in one.items)
-            if len(one.items) != 2 or not plain or not small:
-                return False
-        elif not (isinstance(one, Work) and one.uses == one.gives):
-            return False
-    return True
 
 
 def show(hands: Hands, step: RowOf) -> None:

@@ -28,6 +28,9 @@ from lastlook.knit.needle.state import Hands, Recent
 from lastlook.leaflet import instruction as say
 from lastlook.leaflet.instruction import Group, Item, RowOf, Run, Taken, Work
 
+WIDEST_HOLE = 6
+FARTHEST_HOLE = 14
+"""A buttonhole takes no more, and lies no further from an edge or the next one (common practice, no source)."""
 NEAR = 2
 """A row beside an island that is so many stitches out is told; more is rather words that were misread."""
 AWAY = re.compile(r"\b(?:hold\w*|yarn|thread|spare|pin|back|front|sleeve)\b")
@@ -231,7 +234,7 @@ def commit(hands: Hands, step: RowOf, run: Run, solved: Solved) -> None:
         leave_rest(hands, solved, step.span)
     elif solved.turned and solved.left > 0:
         short_row(hands, step, solved)
-    elif len(solved.parts) > 1:
+    elif len(solved.parts) > 1 and not _is_hole(solved):
         judge(hands, step, solved)
         part(hands, solved, step.span)
     else:
@@ -255,6 +258,15 @@ def commit(hands: Hands, step: RowOf, run: Run, solved: Solved) -> None:
     if hands.cast_on == 0 and len(hands.live.rows) == 1:
         hands.picked_up = solved.gives
     _remember(hands, step, run)
+
+
+def _is_hole(solved: Solved) -> bool:
+    """A few stitches bound off within a row near its edge are a buttonhole: the row stays one."""
+    inside = [event.n for event in solved.events if event.act == "bind off" and event.edge == "inside"]
+    groups = sorted(solved.parts)
+    if solved.parted or solved.turned or solved.held or not inside or max(inside) > WIDEST_HOLE:
+        return False
+    return all(0 < n <= FARTHEST_HOLE for n in groups[:-1]) and 2 * groups[-2] <= groups[-1]
 
 
 def _note_offs(hands: Hands, solved: Solved, before: int, span: Span) -> None:
