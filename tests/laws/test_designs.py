@@ -13,6 +13,7 @@ from lastlook.finding import Finding
 from lastlook.knit import compose
 from lastlook.knit.compose.bands.holes import holes_for
 from lastlook.knit.compose.garments import IN_PIECES
+from lastlook.knit.worked import Ended, WorkedPiece
 from lastlook.piece import Meets
 from lastlook.quantity import Origin, gauge_of
 
@@ -75,6 +76,11 @@ def wishes(draw: st.DrawFn, name: str) -> compose.Asked:
     )
 
 
+def _ribbed(piece: WorkedPiece) -> int:
+    """Return the rows of a rib, with the one that evens its count out."""
+    return sum(row.structure.startswith("rib") or row.structure == "evened" for row in piece.rows)
+
+
 @given(
     st.integers(20, 300),
     st.floats(1.0, 4.0),
@@ -111,6 +117,12 @@ def test_every_design_adds_up(who: wearer.Wearer, name: str, data: st.DataObject
     read = {piece.name.lower().rstrip("s"): piece for size in reading.by_size.values() for piece in size.pieces}
     for piece in made.pieces:
         if piece.part_of is None:
-            assert read[piece.name.lower().rstrip("s")].cast_on == piece.cast_on
+            there = read[piece.name.lower().rstrip("s")]
+            assert there.cast_on == piece.cast_on
+            if any(row.structure.startswith("rib") for row in piece.rows):
+                assert _ribbed(there) == _ribbed(piece), made.leaflet
+            if not any(one.part_of == piece.name for one in made.pieces):
+                last = -1 if piece.ended is Ended.FASTENED_OFF else None
+                assert [row.after for row in there.rows] == [row.after for row in piece.rows][:last], made.leaflet
             for row, following in zip(piece.rows, piece.rows[1:], strict=False):
                 assert row.after == following.before

@@ -18,6 +18,7 @@ def begun(asked: Asked, stitches: int, edging: int, rounds: int) -> tuple[Needle
     needle.even(asked.edging.structure, edging)
     told = f"With smaller needles cast on {cast_on} sts. Join, being careful not to twist."
     told += f" {edging_words(asked.edging.structure, edging).replace(' rows', ' rounds')} Change to larger needles."
+    told += " Work in stockinette st (k each round)."
     change = stitches - cast_on
     if change:
         act, word = (Act.INCREASE, "inc") if change > 0 else (Act.DECREASE, "dec")

@@ -22,7 +22,7 @@ def _leg(counts: Counts, asked: Asked) -> list[str]:
     return [
         f"With smaller needles cast on {counts.around} sts. Divide on 3 needles: {quarter} sts on first needle,"
         f" {half} sts on second needle and {quarter} sts on third needle. Join, being careful not to twist. {rib}"
-        f" Change to larger needles. Knit {counts.leg_rounds} rounds.",
+        f" Change to larger needles. Work in stockinette st (k each round). Knit {counts.leg_rounds} rounds.",
     ]
 
 

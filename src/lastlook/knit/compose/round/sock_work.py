@@ -48,9 +48,9 @@ def sock_piece(counts: Counts, asked: Asked) -> WorkedPiece:
     needle = Needle(counts.around, Side.ROUND)
     needle.even(asked.edging.structure, counts.cuff_rounds)
     needle.mark("edging")
-    needle.even(PLAIN, counts.leg_rounds)
-    needle.mark("heel")
+    needle.even(PLAIN, counts.leg_rounds - 1)
     needle.row(PLAIN, (Shaping(Act.HOLD, "inside", counts.heel),))
+    needle.mark("heel")
     needle.turned()
     needle.even("heel stitch", counts.heel)
     for _ in range(counts.turn_rows):

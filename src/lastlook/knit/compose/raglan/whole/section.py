@@ -19,6 +19,12 @@ class Section:
     piece: WorkedPiece
 
 
+def onwards(knitting: Knitting) -> str:
+    """Return the sentence that leaves an edging for the fabric above it."""
+    how = " (k each round)" if knitting.needle.side is Side.ROUND else ""
+    return f"Change to larger needles. Work in stockinette st{how} as follows:"
+
+
 def edged(knitting: Knitting, asked: Asked, rows: int) -> str:
     """Work the edging that a piece begins with, and return the sentences for it."""
     in_rounds, total = knitting.needle.side is Side.ROUND, asked.facing_rows + rows

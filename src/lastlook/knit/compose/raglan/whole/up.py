@@ -17,7 +17,7 @@ from lastlook.knit.compose.raglan.whole.knitting import (
     sleeve_edges,
     whole_edges,
 )
-from lastlook.knit.compose.raglan.whole.section import Section, edged
+from lastlook.knit.compose.raglan.whole.section import Section, edged, onwards
 from lastlook.knit.compose.raglan.whole.sleeve import INC_ROUND, cuff_of, sleeve_shapings
 from lastlook.knit.compose.raglan.whole.yoke import OVER_ALL, Yoke, words, yoke_of
 from lastlook.knit.worked import Act, Ended, Shaping, Side
@@ -34,7 +34,7 @@ def _sleeves(counts: RaglanCounts, asked: Asked) -> Section:
     cuff, under = cuff_of(counts, asked), counts.underarm
     knitting = Knitting(cuff, Side.ROUND, [])
     start = f"With smaller needles cast on {cuff} sts. {CAREFUL}"
-    knitting.lines.append(f"{start} {edged(knitting, asked, counts.cuff_rows)} Change to larger needles.")
+    knitting.lines.append(f"{start} {edged(knitting, asked, counts.cuff_rows)} {onwards(knitting)}")
     times, odd = divmod(counts.sleeve - cuff, 2)
     shapings = sleeve_shapings(times, counts.sleeve_rows - counts.cuff_rows, counts.sleeve_free_rows)
     evened(knitting, cuff + odd)
@@ -59,7 +59,7 @@ def _body_and_yoke(counts: RaglanCounts, asked: Asked) -> Section:
     hem = to_repeat(above, asked.edging.repeat, asked.edging.extra if flat else 0)
     knitting = Knitting(hem, Side.RIGHT if flat else Side.ROUND, [])
     start = f"With smaller needles cast on {hem} sts.{'' if flat else f' {CAREFUL}'}"
-    knitting.lines.append(f"{start} {edged(knitting, asked, counts.rib_rows)} Change to larger needles.")
+    knitting.lines.append(f"{start} {edged(knitting, asked, counts.rib_rows)} {onwards(knitting)}")
     evened(knitting, above)
     three = [right - change, counts.back - 2 * change, left - change]
     knitting.work(_marked(knitting, three))
