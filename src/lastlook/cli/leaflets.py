@@ -5,11 +5,14 @@ from __future__ import annotations
 import codecs
 import json
 import sys
+from collections.abc import Sequence
+from dataclasses import replace
 from pathlib import Path
+from typing import Any
 
-from lastlook import finding
+from lastlook import finding, knit
 from lastlook.finding import Certainty, Finding
-from lastlook.knit import LeafletReading, SizeReading
+from lastlook.knit import LeafletReading, SizeReading, compose
 
 MOST_BYTES = 2_000_000
 MOST_CONTROLS = 0.02
@@ -111,3 +114,23 @@ def ask(question: Finding, as_json: bool) -> int:
     else:
         print(finding.say(question))
     return 1
+
+
+def reading_json(
+    reading: LeafletReading, size: SizeReading, measures: Sequence[compose.FinishedMeasure], rungs: Sequence[str]
+) -> dict[str, Any]:
+    """Return one size of a reading as JSON, with measures and what had to be resorted to, as every knitting command."""
+    concerns = tuple(one for one in reading.findings if one.size in (None, size.size))
+    kept = replace(reading, by_size={size.size: size}, findings=concerns)
+    return knit.as_json(kept) | {
+        "measures": [
+            {
+                "name": one.name,
+                "target_mm": round(one.target_mm, 1),
+                "gets_mm": round(one.gets_mm, 1),
+                "plus_minus_mm": round(one.plus_minus_mm, 1),
+            }
+            for one in measures
+        ],
+        "rungs": list(rungs),
+    }

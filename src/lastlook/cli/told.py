@@ -136,3 +136,26 @@ def write_text(place: str, text: str) -> bool:
         print(f"{place} can't be written: {slip.strerror}. Name another file.", file=sys.stderr)
         return False
     return True
+
+
+def is_outfit(place: str) -> bool:
+    """Whether a place is an outfit's folder or zip, not a leaflet."""
+    return Path(place).is_dir() or place.lower().endswith(".zip")
+
+
+def knitted_at(place: str, garment: str | None) -> tuple[outfit.Outfit, outfit.Knitted] | None:
+    """Return an outfit with its knitting of that name, or its first; None, once it was said why it has none."""
+    folder = folder_at(place)
+    if folder is None:
+        return None
+    whole = outfit.read(folder)
+    if is_unreadable(whole):
+        return None
+    knitted = outfit.derive(whole).knitted
+    found = next((one for one in knitted if garment in (None, one.plan.name)), None)
+    if found is None:
+        named = ", ".join(one.plan.name for one in knitted)
+        lead = f"{place} has no knitting “{garment}”; it has: {named}." if named else f"{place} has no knitting in it."
+        print(f"{lead} Name one of its knittings, or a leaflet's file.", file=sys.stderr)
+        return None
+    return whole, found

@@ -62,16 +62,19 @@ def rescue(
     return Rescue(should, found, mistakes, _choices(piece, row, found, mistakes, gauge, minutes_per_stitch))
 
 
-def places(piece: WorkedPiece, stitches: int, shaped: int | None = None) -> tuple[tuple[int, int], ...]:
-    """Return the row ranges after which so many stitches are on the needle; `shaped` counts shaping rows seen.
+def places(
+    piece: WorkedPiece, stitches: int, shaped: int | None = None, since: int | None = None
+) -> tuple[tuple[int, int], ...]:
+    """Return the row ranges after which so many stitches are on the needle.
 
-    The marks in the fabric that can be counted are the rows where it was shaped.
+    The marks in the fabric that can be counted are the rows where it was shaped, and the plain rows above the last of
+    them: `shaped` and `since`.
     """
     out: list[tuple[int, int]] = []
-    seen = 0
+    seen = plain = 0
     for row in piece.rows:
-        seen += bool(row.shapings)
-        if row.after != stitches or (shaped is not None and seen != shaped):
+        seen, plain = (seen + 1, 0) if row.shapings else (seen, plain + 1)
+        if row.after != stitches or shaped not in (None, seen) or since not in (None, plain):
             continue
         if out and out[-1][1] == row.number - 1:
             out[-1] = (out[-1][0], row.number)
@@ -147,7 +150,7 @@ def _choices(
                 len(rows),
                 stitches,
                 stitches * pace * (1 + RIP_SHARE),
-                "The piece is as planned.",
+                "The piece and its seams are as planned.",
             )
         )
     word = "Decrease" if off > 0 else "Increase"
@@ -169,8 +172,8 @@ def _choices(
             0,
             0,
             0.0,
-            f"{_wide(off, gauge)} {'wider' if off > 0 else 'narrower'} to the top, where {count} stitches"
-            f" {'more' if off > 0 else 'fewer'} are left; the seam is as long as planned.",
+            f"{_wide(off, gauge)} {'wider' if off > 0 else 'narrower'} to the top, where {_stitches(count)}"
+            f" {'more' if off > 0 else 'fewer'} {'is' if count == 1 else 'are'} left; {_at_seam(piece, row, count)}",
         )
     )
     return tuple(out)
@@ -178,5 +181,20 @@ def _choices(
 
 def _wide(off: int, gauge: Gauge | None) -> str:
     if gauge is None:
-        return f"{abs(off)} stitches"
+        return _stitches(abs(off))
     return f"{gauge.width_mm(abs(off)).best / 10:.1f} cm"
+
+
+def _stitches(count: int) -> str:
+    return f"{count} stitch{'' if count == 1 else 'es'}"
+
+
+def _at_seam(piece: WorkedPiece, row: int, count: int) -> str:
+    """Tell what a count that is carried on does to the seams: rows stay, stitches that are bound off later don't."""
+    later = [one for each in piece.rows[row:] for one in each.shapings if one.act is Act.BIND_OFF]
+    top = piece.end_stitches > 1
+    if not later and not top:
+        return "the seams along its rows are as long as planned."
+    where = "what is bound off above is sewn to its mate" if later else "the top is joined"
+    eased = f"{_stitches(count)} {'has' if count == 1 else 'have'} to be eased where {where}"
+    return f"the seams along its rows are as long as planned, and {eased}."

@@ -1,9 +1,9 @@
 """Yarn in knitting: what a stitch takes, what the pieces take, whether it suffices."""
 
 from lastlook.knit.yarn.concede import Concession, concessions
-from lastlook.knit.yarn.counts import STRUCTURES, PieceStitches, stitches_of
+from lastlook.knit.yarn.counts import STRUCTURES, PieceStitches, order_of_work, stitches_of, stitches_of_all
 from lastlook.knit.yarn.enough import rows_left
-from lastlook.knit.yarn.forecast import Forecast, Weighed, forecast, stitch_g
+from lastlook.knit.yarn.forecast import Forecast, Weighed, forecast, is_named, stitch_g
 from lastlook.knit.yarn.loop import (
     DRY,
     FULL,
@@ -33,13 +33,16 @@ __all__ = [
     "forecast",
     "grams_per_m2",
     "grams_per_stitch",
+    "is_named",
     "loop_from_mark_mm",
     "loop_mm",
     "loop_of",
+    "order_of_work",
     "peirce_loop_mm",
     "rows_left",
     "shrinkage_percent",
     "stitch_g",
     "stitches_of",
+    "stitches_of_all",
     "tightness",
 ]

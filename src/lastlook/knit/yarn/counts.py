@@ -89,6 +89,39 @@ def stitches_of(piece: WorkedPiece) -> PieceStitches:
     return PieceStitches(piece.name, tuple(counts.items()), cast_on, bound_off, piece.make)
 
 
+def stitches_of_all(pieces: Sequence[WorkedPiece]) -> list[PieceStitches]:
+    """Return every piece that has rows, the sides of one that divides counted with it."""
+    out = []
+    for piece in pieces:
+        if piece.part_of is not None or not piece.rows:
+            continue
+        parts = [stitches_of(one) for one in pieces if one.part_of == piece.name]
+        whole = stitches_of(piece)
+        counts = dict(whole.by_structure)
+        for part in parts:
+            for name, count in part.by_structure:
+                counts[name] = counts.get(name, 0) + count
+        cast_on = whole.cast_on + sum(part.cast_on for part in parts)
+        bound_off = whole.bound_off + sum(part.bound_off for part in parts)
+        out.append(PieceStitches(piece.name, tuple(counts.items()), cast_on, bound_off, piece.make))
+    return out
+
+
+def order_of_work(pieces: Sequence[PieceStitches]) -> tuple[str, ...]:
+    """Return the pieces in an order that leaves the freest length for last: body, then bands' share, then sleeves.
+
+    A sleeve shows a centimetre less than a body does, so its length is what the last of the yarn decides.
+    """
+
+    def rank(piece: PieceStitches) -> int:
+        name = piece.name.lower()
+        return (
+            2 if any(word in name for word in ("band", "border", "collar", "edging")) else 1 if "sleeve" in name else 0
+        )
+
+    return tuple(piece.name for piece in sorted(pieces, key=rank))
+
+
 def total_plain(pieces: Iterable[PieceStitches]) -> float:
     """Return all pieces told in stitches of stockinette."""
     return sum(piece.plain * piece.make for piece in pieces)

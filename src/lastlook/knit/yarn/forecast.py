@@ -137,6 +137,11 @@ def _by_copy(each: Sequence[PieceStitches], weighed: Iterable[Weighed]) -> dict[
     return made
 
 
+def is_named(word: str, pieces: Sequence[PieceStitches]) -> bool:
+    """Whether a weighed piece is one of these, by the names that `forecast` takes."""
+    return bool(_by_copy(copies(pieces), [Weighed(word, 1.0)]))
+
+
 def stitch_g(gauge: Gauge, yarn: Yarn, swatch: Swatch | None) -> tuple[float, float, str] | Missing:
     """Return grams in a plain stitch, the deviation of its factor, and how it is known."""
     if swatch is not None:

@@ -12,7 +12,7 @@ from lastlook import knit
 from lastlook.finding import Finding
 from lastlook.knit import LeafletReading, SizeReading, WorkedPiece
 from lastlook.knit.compose.alter import Changes, alter
-from lastlook.knit.yarn import Forecast, Weighed, forecast, stitches_of
+from lastlook.knit.yarn import Forecast, Weighed, forecast, stitches_of_all
 from lastlook.outfit.garment.follow import follow
 from lastlook.outfit.garment.knitted_shape import Heights, heights
 from lastlook.outfit.outfit import Knitting, MadePiece, Outfit, made_of
@@ -175,6 +175,6 @@ def _forecast(one: Knitted) -> Forecast | Missing:
         return Missing("the size to be knitted", "Choose one of the leaflet's sizes.")
     if one.working_gauge is None:
         return Missing("the gauge", "Knit a swatch, wash and dry it, and count it.")
-    pieces = [stitches_of(piece) for piece in one.pieces]
+    pieces = stitches_of_all(one.pieces)
     weighed = [Weighed(made.piece, made.grams) for made in one.made if made.grams is not None]
     return forecast(pieces, one.working_gauge, one.yarn, one.swatch, weighed)

@@ -1,6 +1,6 @@
 """A leaflet altered: another gauge, longer, wider, another neck, opened or closed, in the round or in pieces."""
 
-from lastlook.knit.compose.alter.altered import alter
+from lastlook.knit.compose.alter.altered import alter, measures_of
 from lastlook.knit.compose.alter.build import BUILDS
 from lastlook.knit.compose.alter.changed import Change, Figure, changed
 from lastlook.knit.compose.alter.changes import LONGER, WIDER, Changes, Made, read_changes
@@ -23,6 +23,7 @@ __all__ = [
     "alter",
     "changed",
     "gauge_drift",
+    "measures_of",
     "read_changes",
     "read_made",
     "restyled",

@@ -96,6 +96,15 @@ def _built(
     return made if isinstance(made, Finding) else (made[0], [made[1]])
 
 
+def measures_of(size: SizeReading, printed: Gauge, wanted: Gauge) -> tuple[FinishedMeasure, ...]:
+    """Return the flat measures of a size as it is knitted at another gauge, against those that were printed."""
+    if isinstance(printed.rows, Missing) or isinstance(wanted.rows, Missing):
+        return ()
+    pieces = [piece for piece in set_out(size.pieces) if not is_picked_up(piece) and not is_crochet(piece)]
+    plain = {id(piece): Stretching() for piece in pieces}
+    return _all_measures(pieces, tuple(pieces), printed, wanted, plain)
+
+
 def _all_measures(
     knitted: list[WorkedPiece],
     pieces: tuple[WorkedPiece, ...],

@@ -14,11 +14,13 @@ from lastlook.finding import Certainty, Finding, Where
 from lastlook.knit.compose.alter.changes import is_sleeve
 from lastlook.knit.compose.alter.shape.profile import signed, underarm_row
 from lastlook.knit.compose.alter.shape.shoulder import shoulder_row
-from lastlook.knit.worked import WorkedPiece
+from lastlook.knit.worked import WorkedPiece, WorkedRow
 from lastlook.piece import Seam, Unit
 from lastlook.quantity import Gauge, Missing
 
 MOST_ROWS = 40
+LONGEST_SLOPE = 4
+"""A shaping slopes over the rows since the last one, up to so many; before more the edge is straight."""
 EASED_MM = 15.0
 """More than that can't be eased into knitting (knits take no cap ease beyond 1 to 2 cm: common practice, no source)."""
 NEAR_MM = 4.0
@@ -38,11 +40,15 @@ def cap_over_mm(pieces: Sequence[WorkedPiece], gauge: Gauge) -> float | None:
     front = next((piece for piece in pieces if piece.name.lower() in ("front", "left front") and piece.rows), None)
     if sleeve is None or back is None or front is None or isinstance(gauge.rows, Missing):
         return None
-    edge = "left" if front.name.lower() == "front" else "right"
-    parts = [piece for piece in pieces if piece.part_of == front.name]
-    hole = _along(back, "left", gauge) + _along(front, edge, gauge) + _rest(front, parts, back, gauge)
-    cap = 2 * _along(sleeve, "left", gauge, len(sleeve.rows)) + gauge.width_mm(sleeve.end_stitches).best
-    return cap - hole
+    side = next((piece for piece in pieces if piece.part_of == front.name), None)
+    hole = _along(back.rows[underarm_row(back) : shoulder_row(back)], "right", gauge)
+    if side is not None:
+        rows = (*front.rows[underarm_row(front) :], *side.rows[: shoulder_row(side)])
+    else:
+        rows = front.rows[underarm_row(front) : shoulder_row(front)]
+    hole += _along(rows, "right", gauge)
+    cap = 2 * _along(sleeve.rows[underarm_row(sleeve) :], "right", gauge)
+    return cap + gauge.width_mm(sleeve.end_stitches).best - hole
 
 
 def refit(over: Callable[[int], float | None], was_mm: float, printed_mm: float, up: float) -> int:
@@ -76,23 +82,15 @@ def refitted(rows: int, name: str) -> Finding:
     )
 
 
-def _along(piece: WorkedPiece, edge: str, gauge: Gauge, end: int | None = None) -> float:
-    """Return the length of an edge from the underarm to the shoulder, row by row along the slope."""
-    height = gauge.length_mm(1)
-    if isinstance(height, Missing):
+def _along(rows: Sequence[WorkedRow], edge: str, gauge: Gauge) -> float:
+    """Return the length along a shaped edge: each shaping with the rows before it is a slope, as the reader lays it."""
+    up, total, at = gauge.length_mm(1), 0.0, 0
+    if isinstance(up, Missing):
         return 0.0
-    top = shoulder_row(piece) if end is None else end
-    total = 0.0
-    for row in piece.rows[underarm_row(piece) : top]:
-        takes = sum(signed(one) for one in row.shapings if one.edge == edge)
-        total += math.hypot(gauge.width_mm(abs(takes)).best, height.best)
-    return total
-
-
-def _rest(front: WorkedPiece, parts: Sequence[WorkedPiece], back: WorkedPiece, gauge: Gauge) -> float:
-    """Return what a front that divides has left of its armhole: as many rows as the back."""
-    if not parts:
-        return 0.0
-    rows = shoulder_row(back) - underarm_row(back) - (len(front.rows) - underarm_row(front))
-    height = gauge.length_mm(max(0, rows))
-    return 0.0 if isinstance(height, Missing) else height.best
+    for number, row in enumerate(rows, 1):
+        takes = sum(max(0, signed(one)) for one in row.shapings if one.edge == edge)
+        if takes:
+            straight = max(0, number - at - LONGEST_SLOPE) and number - at - 2
+            total += math.hypot(gauge.width_mm(takes).best, (number - at - straight) * up.best) + straight * up.best
+            at = number
+    return total + (len(rows) - at) * up.best

@@ -66,7 +66,13 @@ def to_shoulder(
 def shoulder_row(piece: WorkedPiece) -> int:
     """Return the rows up to where the shoulders begin to be bound off; all of them where none are."""
     marked = dict(piece.landmarks).get("shoulder")
-    return len(piece.rows) if marked is None else min(marked, len(piece.rows))
+    if marked is not None:
+        return min(marked, len(piece.rows))
+    parts = stretches(piece)
+    firsts = [
+        tail[0] for edge in OTHER if (tail := shoulder(parts, edge)) and (piece.part_of or has_armhole(parts, edge))
+    ]
+    return sum(len(part.rows) for part in parts[: min(firsts)]) if firsts else len(piece.rows)
 
 
 def has_armhole(parts: tuple[Stretch, ...], edge: str) -> bool:
