@@ -36,6 +36,11 @@ def _bracketed(cursor: Cursor) -> Printed | None:
     return _of(match.group(), Printed(figure(match) or ONE))
 
 
+def before_stop(cursor: Cursor) -> bool:
+    """Whether a clause begins here."""
+    return cursor.pos == 0 or cursor.text[max(0, cursor.pos - 3) : cursor.pos].endswith((". ", "; ", "-- ", ", "))
+
+
 def _said(cursor: Cursor) -> Printed | None:
     match = cursor.take(
         r"(?:at end of (?:<[^>]*>th |this |last )?(?:row|rnd) ?,? ?)?(?:and |when |until |so that |that )?(?:there (?:(?:should|still|only|will|must|are|is|be|ought to|now|having) ?)+|you (?:(?:should|will|must|ought to|now|having|have|to) ?)+|(?:this |which |that )?(?:leave(?! (?:rem |alt |last )?<[^>]*> (?:rem )?st (?:on hold|on needle|for|unworked))|leaves|giving|gives|makes|making|having)(?: (?:you|now))?) ?"
@@ -44,6 +49,13 @@ def _said(cursor: Cursor) -> Printed | None:
     if match is not None and cursor.see(r",? ?(?:and )?{N}(?: st)? on <\d>th"):
         return None
     if match is None:
+        alone = (
+            cursor.take(r"(?P<n>{N}) st (?:{LEFT}|now)(?: on (?:heel )?needle)?(?=(?: [,;.)]| --|$))")
+            if before_stop(cursor)
+            else None
+        )
+        if alone is not None:
+            return Printed(figure(alone) or ONE)
         left = cursor.take(
             r"when (?P<n>{N}) st (?:(?:should|will|must|ought to|are|be) ?)*{LEFT}?(?: (?:on needle|in-all))?(?=(?: [,;.()]| --|$))"
         )

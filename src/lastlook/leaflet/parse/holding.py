@@ -130,8 +130,8 @@ def _resume(cursor: Cursor) -> Step | None:
 
 
 NEEDLES = (
-    r"(?:and )?(?:divide|arrange|place|distribute|having|sl)(?: (?:rest of|alt|st|these|rem|all|them|having|{N}|evenly|equally|on|onto|into))* "
-    r"(?:on|onto|over|between|equally on) (?:alt )?(?:<[234]> |three |four )(?:dpn |dp )?needle(?: (?:no <\d+>|evenly|equally))*"
+    r"(?:and )?(?:divide|arrange|place|distribute|having|sl)(?: (?:rest of|alt|st|these|them|rem|all|them|having|{N}|evenly|equally|on|onto|into))* "
+    r"(?:on(?: to)?|onto|over|between|equally on) (?:alt )?(?:<[234]> |three |four )(?:dpn |dp )?needle(?: (?:no <\d+>|evenly|equally))*"
 )
 LEAD = r"(?:,|and|, and|--|\(|having|there are|there should be|you having|you should having|you must having|:|;)"
 SHARE = (

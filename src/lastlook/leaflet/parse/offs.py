@@ -255,7 +255,7 @@ def _finish(cursor: Cursor) -> Step | None:
     if match:
         return Finish("bound off")
     match = cursor.take(
-        r"(?:and )?(?:(?:break|join)(?: off)? yarn(?: (?:leave|and|,|(?:an|long|end|<[^>]*>|inch|-))*){0,8}?,? ?(?:and )?)?(?:run|draw|thread|pass|sl|gather|slip|yarn(?= (?:end )?thru))(?: (?:end|yarn|it|needle|tapestry|double|up|thread|,|and|a))*(?: (?:of|on))?(?: (?:thru|up|into|in|onto|on))? (?:these |all |up )?(?:rem |left )?(?:(?P<n>{N})(?: st)?|st)?(?: (?:rem|left|st|on needle))*(?=(?: ?,| ?and| ?;| ?\.|$|  |draw|up))(?: ?,? ?(?:and )?(?:draw|pull|gather|fasten|up|tog|tightly|tight|off|sew|it|st|on|ws|in|place|sl|needle|securely|close) ?)*"
+        r"(?:and )?(?:(?:break|join)(?: off)? yarn(?: (?:leave|and|,|(?:an|long|end|<[^>]*>|inch|-))*){0,8}?,? ?(?:and )?)?(?:run|draw|thread|pass|sl|gather|slip|yarn(?= (?:end |it )?thru))(?: (?:end|yarn|it|needle|tapestry|double|up|thread|,|and|a))*(?: (?:of|on))?(?: (?:thru|up|into|in|onto|on))? (?:these |all |up )?(?:rem |left )?(?:(?P<n>{N})(?: st)?|st)?(?: (?:rem|left|st|on needle))*(?=(?: ?,| ?and| ?;| ?\.|$|  |draw|up))(?: ?,? ?(?:and )?(?:draw|pull|gather|fasten|up|tog|tightly|tight|off|sew|it|st|on|ws|in|place|sl|needle|securely|close) ?)*"
     )
     if match and (
         "draw" in match.group() or "gather" in match.group() or "pull" in match.group() or "thru" in match.group()

@@ -94,10 +94,14 @@ def _copy(cursor: Cursor) -> Step | None:
             found = replace(found, mirrored=True)
             continue
         until = cursor.take(
-            r"(?:to|until|up to|as far as)(?: (?:beg of|start of|end of|you (?:come|get|reach) to|reach|complete|the))* (?P<t>armhole|shoulder|neck|raglan|underarm|rib|cuff|heel|shape|toe|thumb)(?: (?:shape|opening|dec|armhole|edge))?(?: (?:is|are|has been|have been|having been|having) (?:bo|work|complete|completed|reached|done|finished|made)(?: \( {N} st \))?)?(?! meas)"
+            r"(?:to|until|up to|as far as)(?: (?:beg of|start of|end of|you (?:come|get|reach) to|reach|complete|the))* (?P<t>armhole|shoulder|neck|raglan|underarm|rib|cuff|heel|shape|toe|thumb)(?: (?:shape|opening|dec|armhole|edge))?(?: (?:is|are|has been|have been|having been|having) (?P<d>bo|work|complete|completed|reached|done|finished|made)(?: \( (?P<n>{N}) st(?: now)?(?: on needle)? \))?)?(?! meas)"
         )
         if until:
-            found = replace(found, until_section=until["t"])
+            if until["n"]:
+                found = replace(found, goal=Goal(until=figure(until)))
+            else:
+                done = until["d"] is not None and until["d"] != "reached" and until["t"] in ("armhole", "raglan")
+                found = replace(found, until_section=f"{until['t']} done" if done else until["t"])
             continue
         far = goal(cursor) if found.goal == Goal() else None
         if far is not None:

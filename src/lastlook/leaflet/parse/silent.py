@@ -53,6 +53,8 @@ SILENT: tuple[tuple[str, str], ...] = (
     (r"\( (?:about |this is |full )?{N}(?: (?:to|or|-) {N})? {L}(?: (?:wide|long|deep|in-all|across|[a-z]+)){0,3} ?\)", "aside"),
     (r"\( (?:work|k) <1>th row [^()]*\)", "aside"),
     (r"(?:and )?c(?= ?[.,;])", "and so on"),
+    (r"(?:use|with|on) (?:d p|dp|dpn|d\.p\.) needle(?: ,)?", "needles"),
+    (r"(?:rev |but )?placing (?:the )?[a-z]+ (?:at|on) [^.;,]*", "place"),
     (r"(?:always )?(?:k|work|p) (?:<1>th row )?(?:into|in) back of (?:each |all )?(?:co )?st(?: of <1>th row)?(?= ?[.;,]|$)", "style"),
     (r"after <\d+>th (?:row|rnd)(?: ,)?(?= (?:bo|k|p|work|dec|inc|cont)\b)", "place"),
     (r"making {N} (?:narrow|dec|inc|widen)[^.;,]*|reducing (?:them|it)[^.;,]*|which (?:afterwards|then|later) (?:are|is)[^.;,]*", "told"),

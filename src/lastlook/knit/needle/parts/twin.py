@@ -47,6 +47,9 @@ def find_piece(hands: Hands, word: str) -> Hands | None:
 
 def landmark(piece: Hands, place: str) -> int | None:
     """Return the last row before a part of the piece."""
+    if place.endswith(" done"):
+        begun = landmark(piece, place.removesuffix(" done"))
+        return None if begun is None else _last_shaped(piece, begun)
     place = SYNONYMS.get(place, place)
     if place in ("armhole", "raglan") and piece.armhole_row is not None:
         return piece.armhole_row
@@ -58,6 +61,21 @@ def landmark(piece: Hands, place: str) -> int | None:
     if place == "neck":
         return piece.parts[0].number if len(piece.parts) > 1 else None
     return None
+
+
+FAR_APART = 10
+"""Shapings of one part are no more rows apart than this."""
+
+
+def _last_shaped(piece: Hands, begun: int) -> int:
+    """Return the last row of the shaping that begins after a row: 'until the armhole shaping is completed'."""
+    last = begun
+    for row in piece.parts[0].rows:
+        if row.number > begun and row.events:
+            if last > begun and row.number - last > FAR_APART:
+                break
+            last = row.number
+    return last
 
 
 def _before_last_offs(piece: Hands) -> int:

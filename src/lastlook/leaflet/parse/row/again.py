@@ -151,7 +151,7 @@ def progress(cursor: Cursor, before: list[Step]) -> Step | None:
     """Read 'continue in this manner, having 1 more st before dec on each row, until all sts have been worked'."""
     since = cursor.pos
     match = cursor.take(
-        r"(?:and )?cont (?:to )?(?:dec|inc)(?: <[^>]*>)?(?: st)?(?: in (?:this|same) (?:manner|way)| asbefore)?(?= (?:in |on )?(?:every|each)| ,)"
+        r"(?:and )?cont (?:to )?(?:dec|inc)(?: <[^>]*>)?(?: st)?(?: in (?:this|same) (?:manner|way)| asbefore)?(?= (?:in |on )?(?:every|each|next and every)| ,)"
     ) or cursor.take(
         r"(?:and )?(?:(?:cont|work|proceed|rep|so on|and so on|keep on|go on)(?: (?:in|to|on|dec|inc|rep|work|as|these|row|<\d>))* ?(?:(?:in|as) (?:this|same|that)(?: (?:manner|way))?|thus|asbefore|dec|so|in foll)|and on|in this (?:manner|way)|so on|cont to dec|cont dec|cont(?: use)? (?:k|plain) and inc row|cont inc and (?:k|plain) row|cont(?= ,? ?(?:use|having) {N} (?:st )?(?:less|more|fewer))|cont to inc(?: {N} st)?(?: by yo)?(?= every| in| on| ,))"
     )
@@ -169,7 +169,9 @@ def progress(cursor: Cursor, before: list[Step]) -> Step | None:
             if told and every is None:
                 every = Figure((float(told["o"].strip("<>th")) if told["o"][:1] == "<" else 2.0,))
             continue
-        cadence = cursor.take(r"(?:on |in )?(?:every|each) (?P<o>alt|foll alt|<\d>th)? ?(?:row|rnd)")
+        cadence = cursor.take(
+            r"(?:on |in )?(?:next and )?(?:every|each) (?:foll )?(?P<o>alt|foll alt|<\d>th)? ?(?:row|rnd)"
+        )
         if cadence:
             order = cadence["o"] or ""
             every = Figure((float(order.strip("<>th")) if order[:1] == "<" else 2.0 if order else 1.0,))
