@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from lastlook.finding import Span
+from lastlook.knit.needle.live import Live
 from lastlook.knit.needle.sight import regain
 from lastlook.knit.needle.state import Count, Hands
 from lastlook.leaflet import instruction as say
@@ -66,8 +67,24 @@ def printed(hands: Hands, step: Step) -> None:
     if len(hands.lives) > 1:
         _of_groups(hands, step, stated)
         return
+    if hands.live.ended == "on holder" and step.of == "" and stated != hands.live.n and _joins(hands, stated):
+        compare(hands, step.span, stated, stated, step.of)
+        return
     if not compare(hands, step.span, stated, hands.live.n, step.of) and step.of == "":
         go_on_with(hands, stated)
+
+
+def _joins(hands: Hands, stated: int) -> bool:
+    """'Slip both pieces on the needles, making 112': two alike, or this one with those that wait."""
+    n = hands.live.n
+    others = [count for name, count in hands.world.holders.items() if name != hands.name.lower()]
+    if stated not in (2 * n, n + sum(others)):
+        return False
+    hands.live.ended = "joined"
+    new = Live(stated, base=max(live.number for live in hands.parts), rounds=True, name=hands.name)
+    hands.parts.append(new)
+    hands.lives, hands.live = [new], new
+    return True
 
 
 def _of_groups(hands: Hands, step: say.Printed, stated: int) -> None:

@@ -9,7 +9,7 @@ from lastlook.knit.needle.fabric import ASSUMED_ROWS_PER_MM, fabric_row, plain, 
 from lastlook.knit.needle.live import Event
 from lastlook.knit.needle.parts.edge import check_edge, edges
 from lastlook.knit.needle.rows.remember import remember_evenly, remember_shaped
-from lastlook.knit.needle.sight import regain
+from lastlook.knit.needle.sight import restart
 from lastlook.knit.needle.state import Count, Hands
 from lastlook.leaflet import instruction as say
 from lastlook.leaflet.instruction import Cadence, Shape, Step
@@ -239,7 +239,7 @@ def _judge(hands: Hands, plans: list[Plan]) -> None:
         if plan.until is not None:
             hands.counts.append(Count(plan.step.span, plan.until, hands.live.n, hands.live.number, "until"))
             if hands.live.n == plan.until:
-                regain(hands, plan.until)
+                restart(hands, plan.until)
             else:
                 hands.trouble("goal-unreachable", plan.step.span, hands.live.n, plan.until)
                 hands.off_by.add(hands.live.n - plan.until)
@@ -338,7 +338,7 @@ def _off_until(hands: Hands, step: say.BindOffs, n: int, goal: int) -> None:
         return
     hands.counts.append(Count(step.span, goal, live.n, live.number, "until"))
     if live.n == goal:
-        regain(hands, goal)
+        restart(hands, goal)
     else:
         hands.trouble("goal-unreachable", step.span, live.n, goal)
 

@@ -58,6 +58,14 @@ def regain(hands: Hands, count: int) -> None:
         hands.troubles = [replace(one, far=False) if one.far else one for one in hands.troubles]
 
 
+def restart(hands: Hands, count: int) -> None:
+    """'Until 40 stitches remain' says where the piece stands, whatever came before; it bears nothing out."""
+    if count >= LEAST_BORNE:
+        hands.dark.clear()
+        hands.dim.clear()
+        hands.troubles = [replace(one, far=False, blind=True) if one.far else one for one in hands.troubles]
+
+
 def clouded(steps: Sequence[Step], text: str) -> list[bool]:
     """Return, for each step, whether words of its own sentence were not understood."""
     out = [False] * len(steps)

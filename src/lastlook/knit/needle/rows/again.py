@@ -12,7 +12,7 @@ from lastlook.knit.needle.parts.divide import part
 from lastlook.knit.needle.rows.ahead import keep_marks, marks_ahead, more_of, round_by_needle, short_row
 from lastlook.knit.needle.rows.heel import is_turning, turn_on
 from lastlook.knit.needle.rows.proof import judge
-from lastlook.knit.needle.sight import regain
+from lastlook.knit.needle.sight import restart
 from lastlook.knit.needle.solve import solve
 from lastlook.knit.needle.state import Count, Hands, Recent
 from lastlook.leaflet import instruction as say
@@ -53,6 +53,8 @@ def repeat(hands: Hands, step: Step) -> None:
         _until(hands, step, cycle)
     else:
         rows = rows_to(hands, goal, step.ending, step.span)
+        if rows == 0 and (goal.like == "?" or goal.optional):
+            rows = len(cycle)  # However long it is to be, the rows come round at least once more.
         for number in range(min(rows, MOST)):
             _again(hands, cycle[number % len(cycle)], step.span)
         hands.cycle = [entry.run for entry in cycle]
@@ -167,7 +169,7 @@ def _until(hands: Hands, step: say.RepeatRows, cycle: list[Recent]) -> None:
             fabric_row(hands, (), step.span)
     hands.counts.append(Count(step.span, goal, live.n, live.number, "until"))
     if live.n == goal:
-        regain(hands, goal)
+        restart(hands, goal)
     else:
         hands.trouble("goal-unreachable", step.span, live.n, goal)
         hands.off_by.add(live.n - goal)

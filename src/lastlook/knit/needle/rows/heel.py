@@ -10,7 +10,7 @@ from dataclasses import replace
 
 from lastlook.finding import Span
 from lastlook.knit.needle.rows.ahead import short_row
-from lastlook.knit.needle.sight import regain
+from lastlook.knit.needle.sight import restart
 from lastlook.knit.needle.solve import Solved, fixed_uses, is_filling, solve
 from lastlook.knit.needle.state import Count, Hands, Recent
 from lastlook.leaflet import Figure
@@ -125,7 +125,7 @@ def _prove(hands: Hands, span: Span, waits: int | None, total: int | None) -> No
     elif total is not None:
         hands.counts.append(Count(span, total, live.n, live.number, "until"))
         if live.n == total:
-            regain(hands, total)
+            restart(hands, total)
         else:
             hands.trouble("goal-unreachable", span, live.n, total)
             hands.off_by.add(live.n - total)

@@ -9,7 +9,7 @@ from dataclasses import replace
 
 from lastlook.knit.needle.fabric import fabric_row
 from lastlook.knit.needle.rows.heel import is_turning, turn_on
-from lastlook.knit.needle.sight import lose, regain
+from lastlook.knit.needle.sight import lose, restart
 from lastlook.knit.needle.solve import Solved, solve
 from lastlook.knit.needle.state import Count, Hands, Recent
 from lastlook.leaflet import Figure
@@ -40,7 +40,7 @@ def progress(hands: Hands, step: Step) -> None:
     stated = hands.at(step.goal.until) if step.goal.until is not None and not step.goal.until_what else goal
     hands.counts.append(Count(step.span, stated, live.n, live.number, "until"))
     if live.n == goal:
-        regain(hands, goal)
+        restart(hands, goal)
     else:
         hands.trouble("goal-unreachable", step.span, live.n, goal)
         hands.off_by.add(live.n - goal)

@@ -166,7 +166,7 @@ def _goes_on(hands: Hands) -> bool:
 def _rest_goes_on(hands: Hands, left: int) -> bool:
     """'K 22 and put them on a holder, bind off 22, begin the front on the remaining 22 sts'."""
     after = hands.following
-    return isinstance(after, say.Resume) and after.n is not None and hands.at(after.n) == left
+    return isinstance(after, say.Resume) and after.n is not None and abs(hands.at(after.n) - left) <= NEAR
 
 
 def _holds(run: Run) -> bool:
