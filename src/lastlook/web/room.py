@@ -86,6 +86,8 @@ class Room:
         self.slips: dict[int, Finding] = {}
         """What an outfit's last act could not take, shown once on the next page."""
         self._desks: OrderedDict[Document, Desk] = OrderedDict()
+        self._stood: dict[int, tuple[int, Desk]] = {}
+        """The desk of each outfit at the revision at which it stood last; a revision never changes."""
         self._turn = RLock()
 
     def kept(self, number: int) -> keep.Kept:
@@ -105,7 +107,15 @@ class Room:
         slip = self.follow(number)
         if slip:
             self.slips[number] = slip
-        return self.lay_out(self.shelf.document(number))
+        stands = self.shelf.stands_at(number).id
+        with self._turn:
+            last = self._stood.get(number)
+        if last is not None and last[0] == stands:
+            return last[1]
+        desk = self.lay_out(self.shelf.document_at(stands))
+        with self._turn:
+            self._stood[number] = (stands, desk)
+        return desk
 
     def lay_out(self, document: Document) -> Desk:
         """Return the desk of a document."""

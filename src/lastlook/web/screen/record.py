@@ -67,7 +67,7 @@ def _subjects(whole: Outfit) -> list[str]:
 def picture(request: Request) -> Response:
     """Give out one photograph of the outfit."""
     name = FOLDER + str(request.path_params["name"])
-    data = dict(room_of(request).shelf.document(number_of(request)).files).get(name)
+    data = dict(room_of(request).desk(number_of(request)).document.files).get(name)
     kind = next((kind for begin, _, kind in BEGINS if data and data.startswith(begin)), None)
     if data is None or kind is None:
         raise LookupError(f"There is no photograph called {name}.")
