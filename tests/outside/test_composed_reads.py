@@ -6,7 +6,8 @@ import pytest
 
 from lastlook import knit, wearer
 from lastlook.knit import compose
-from lastlook.quantity import Origin, gauge_of
+from lastlook.outfit.garment.knitted_shape import girth_at_underarm, heights, is_whole
+from lastlook.quantity import Missing, Origin, gauge_of
 
 BODY = {
     "bust_girth": 960,
@@ -56,3 +57,20 @@ def test_a_composed_page_adds_up(name: str, neck: str) -> None:
     for piece in made.pieces:
         if piece.part_of is None:
             assert read[piece.name.lower().rstrip("s")].cast_on == piece.cast_on
+
+
+@pytest.mark.parametrize("name", ["neck-down-pullover", "neck-down-cardigan", "hem-up-pullover", "hem-up-cardigan"])
+def test_a_garment_in_one_piece_is_judged_round_the_body(name: str) -> None:
+    """The girths that an outfit reads off the page are those that were composed, no seam taken from them."""
+    who = wearer.Wearer("her", tuple(wearer.by_tape(one, float(mm)) for one, mm in BODY.items()))
+    gauge = gauge_of(20, 28, Origin.MEASURED)
+    made = compose.GARMENTS[name](who, compose.Asked(gauge))
+    (size,) = knit.read(made.leaflet).by_size.values()
+    shapes = {piece.name: found for piece in size.pieces if (found := heights(piece)) is not None}
+    whole = next(shape for shape in shapes.values() if is_whole(shape.piece))
+    girth = girth_at_underarm([whole], gauge)
+    assert not isinstance(girth, Missing)
+    wanted = {one.name: one.gets_mm for one in made.measures}
+    band = 0.0 if "pullover" in name else 25.0 - gauge.width_mm(2).best
+    assert girth.best + band == pytest.approx(wanted["bust girth"])
+    assert shapes["Sleeve"].width(gauge, 2).best == pytest.approx(wanted["upper sleeve girth"])

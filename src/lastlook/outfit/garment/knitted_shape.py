@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from lastlook.knit import Act, WorkedPiece
+from lastlook.knit import Act, Shaping, Side, WorkedPiece, WorkedRow
 from lastlook.outfit.outfit import MadePiece
 from lastlook.quantity import Gauge, Missing, Spread, exactly
 
@@ -30,9 +30,12 @@ class Heights:
     rows: int
     top_sts: int
     made: MadePiece | None = None
+    seamless: bool = False
+    """Whether it was worked in rounds, or back and fronts on one needle: no seam takes from its width."""
 
     def width(self, gauge: Gauge, seams: int) -> Spread:
         """Return the flat width at the underarm in mm, less what `seams` seamed edges take."""
+        seams = 0 if self.seamless else seams
         loss = gauge.width_mm(seams * SEAM_STS)
         if self.made and self.made.width_mm is not None:
             measured = Spread(self.made.width_mm, self.made.width_mm - TAPE_MM, self.made.width_mm + TAPE_MM)
@@ -46,6 +49,11 @@ def heights(piece: WorkedPiece, made: MadePiece | None = None) -> Heights | None
         return None
     row = underarm_row(piece)
     at_underarm = next((one.before for one in piece.rows if one.number == row), piece.rows[-1].after)
+    if row is None and is_sleeve(piece):
+        at_underarm = max(one.after for one in piece.rows)
+    joined = _joined_row(piece) if is_whole(piece) else None
+    if joined is not None:
+        at_underarm, row = min(joined.before, joined.after), joined.number
     rows = made.rows if made and made.rows is not None else piece.rows[-1].number
     changed = rows - piece.rows[-1].number
     to_underarm = (row - 1 if row else piece.rows[-1].number) + changed
@@ -59,7 +67,17 @@ def heights(piece: WorkedPiece, made: MadePiece | None = None) -> Heights | None
         rows=rows,
         top_sts=piece.rows[-1].after,
         made=made,
+        seamless=is_whole(piece) or piece.rows[0].side is Side.ROUND or piece.rows[-1].side is Side.ROUND,
     )
+
+
+def _joined_row(piece: WorkedPiece) -> WorkedRow | None:
+    """Return the row of a seamless garment in which its sleeves leave the body or come to it."""
+    return next((row for row in piece.rows if any(_is_held(one) for one in row.shapings)), None)
+
+
+def _is_held(one: Shaping) -> bool:
+    return one.act is Act.HOLD and one.stitches > 1
 
 
 def underarm_row(piece: WorkedPiece) -> int | None:
@@ -80,6 +98,12 @@ def is_body(piece: WorkedPiece) -> bool:
     return piece.part_of is None and ("back" in words or "front" in words) and "band" not in words
 
 
+def is_whole(piece: WorkedPiece) -> bool:
+    """Whether a piece is back and fronts and yoke on one needle."""
+    words = piece.name.lower().split()
+    return piece.part_of is None and "body" in words and "yoke" in words
+
+
 def is_sleeve(piece: WorkedPiece) -> bool:
     """Whether a piece is a sleeve."""
     return piece.part_of is None and "sleeve" in piece.name.lower()
@@ -91,6 +115,9 @@ def girth_at_underarm(body: Iterable[Heights], gauge: Gauge) -> Spread | Missing
     The same gauge is in every piece, so their ranges add up and don't even out.
     """
     parts = list(body)
+    whole = next((one for one in parts if is_whole(one.piece)), None)
+    if whole is not None:
+        return whole.width(gauge, 0)
     if not parts or not any("back" in one.piece.name.lower() for one in parts):
         return Missing("the girth at the bust", "Add the back and the fronts to the leaflet's text.")
     total = exactly(0.0)

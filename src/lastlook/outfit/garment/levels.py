@@ -10,7 +10,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 
 from lastlook.outfit.garment.knitted import Knitted, in_size
-from lastlook.outfit.garment.knitted_shape import Heights, girth_at_underarm, is_body, is_sleeve
+from lastlook.outfit.garment.knitted_shape import Heights, girth_at_underarm, is_body, is_sleeve, is_whole
 from lastlook.outfit.garment.level import Level
 from lastlook.outfit.names import title
 from lastlook.outfit.outfit import Ease, Outfit
@@ -37,7 +37,7 @@ def knitted_levels(outfit: Outfit, one: Knitted) -> tuple[Level, ...]:
     if isinstance(gauge, Missing) or one.size is None:
         return ()
     shapes = [shape for piece in one.pieces if (shape := one.shape(piece)) is not None]
-    body = [shape for shape in shapes if is_body(shape.piece)]
+    body = [shape for shape in shapes if is_body(shape.piece) or is_whole(shape.piece)]
     sleeve = next((shape for shape in shapes if is_sleeve(shape.piece)), None)
     gets: dict[str, tuple[Spread | Missing, Spread | None]] = {}
     if body:
