@@ -79,3 +79,18 @@ def test_hands_that_loosened_are_seen_and_taken(serve: Callable[..., Served], pa
     assert plan.plan.swatch == "pullover-on-the-needles"
     assert plan.working_gauge is not None
     assert round(plan.working_gauge.stitches.best, 1) == 20.7
+
+
+def test_a_note_is_pinned_to_a_row_and_seen_when_it_comes(serve: Callable[..., Served], page: Page) -> None:
+    served = serve(harbour())
+    page.goto(served.url(f"{NEEDLES}?piece=Back"))
+    page.fill("#pin-row", "2")
+    page.fill("#pin-note", "second ball begins")
+    page.get_by_role("button", name="Pin it").click()
+    expect(page.locator(".latest")).to_contain_text("Back, row 2: second ball begins")
+    expect(page.locator(".pinned-note")).to_have_count(0)
+    page.click("#done")
+    expect(page.locator(".pinned-note")).to_have_text("second ball begins")
+    page.click("#done")
+    expect(page.locator(".lately .pinned-note")).to_have_text("second ball begins")
+    assert [(one.piece, one.row) for one in outfit.read(served.document()).knittings[0].notes] == [("Back", 2)]

@@ -57,6 +57,15 @@ class Sitting:
 
 
 @dataclass(frozen=True)
+class RowNote:
+    """A note that the maker pinned to a row."""
+
+    piece: str
+    row: int
+    note: str
+
+
+@dataclass(frozen=True)
 class Knitting:
     """One garment to be knitted from a leaflet."""
 
@@ -78,6 +87,8 @@ class Knitting:
     """Where the hands are: how many rows of each piece are done."""
     log: tuple[Sitting, ...] = ()
     """The sittings that were noted, in their order."""
+    notes: tuple[RowNote, ...] = ()
+    """Notes pinned to rows."""
 
     def rows_done(self, piece: str) -> int:
         """Return how many rows of a piece are done."""

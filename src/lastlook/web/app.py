@@ -59,6 +59,7 @@ def _routes() -> list[Route | Mount]:
         Route(f"{at}/mail", act.mail),
         Route(f"{at}/paper/{{garment}}/strip", act.lay_on, methods=["POST"]),
         Route(f"{at}/needles/{{garment}}/made", act.off_the_needles, methods=["POST"]),
+        Route(f"{at}/needles/{{garment}}/note", act.pin, methods=["POST"]),
         Route(f"{at}/needles/{{garment}}/sitting", act.sat, methods=["POST"]),
         Route(f"{at}/toile/{{garment}}/put-on", act.put_on, methods=["POST"]),
         Route(f"{at}/toile/{{garment}}/seen", act.seen, methods=["POST"]),

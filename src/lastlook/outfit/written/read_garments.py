@@ -10,7 +10,7 @@ from lastlook.knit.compose.alter import LONGER, WIDER
 from lastlook.outfit.outfit import Ease, Knitting, MadePiece, Manner, Sewing
 from lastlook.outfit.written.document import Document
 from lastlook.outfit.written.read_cuts import read_cuts
-from lastlook.outfit.written.read_log import read_log
+from lastlook.outfit.written.read_log import read_log, read_notes
 from lastlook.outfit.written.read_skirt import SKIRT, read_elastic, read_envelope, read_opening, read_printed
 from lastlook.outfit.written.read_taken import read_taken
 from lastlook.outfit.written.read_toiles import read_toiles
@@ -18,7 +18,7 @@ from lastlook.outfit.written.table import Table, count, grams, length_mm, one_of
 from lastlook.quantity import Units, Unread, read_length
 from lastlook.quantity.length import read_number
 
-KNITTING = ("leaflet", "size", "yarn", "swatch", "ease", "longer", "wider", "readings", "corrections", "place", "log")
+KNITTING = ("leaflet", "size", "yarn", "swatch", "ease", "longer", "wider", "readings", "corrections", "place", "log", "notes")
 SEWING = ("kind", "cloth", "eases", "fold", "options", "alterations", "taken", "toiles", "lay", "cut", "ease", *SKIRT)
 MADE = ("garment", "piece", "rows", "rows_to_underarm", "cast_on", "stitches", "width", "length", "grams")
 FOLDS = ("none", "lengthwise", "both-selvedges-to-middle", "crosswise")
@@ -55,6 +55,7 @@ def _knitting(name: str, entry: Any, manner: Manner, folder: Document, findings:
         wider=_by_how_much(dict(entry.get("wider", {})), WIDER, f"{path}wider.", manner.units, findings),
         place=_place(entry.get("place", {}), path, findings),
         log=read_log(entry.get("log", []), path, findings),
+        notes=read_notes(entry.get("notes", []), path, findings),
     )
 
 

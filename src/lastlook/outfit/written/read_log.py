@@ -1,4 +1,4 @@
-"""The sittings that a maker noted: which rows of which piece, and how long they took."""
+"""What a maker noted beside her needles: sittings with their rows and minutes, and notes pinned to rows."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ import re
 from typing import Any
 
 from lastlook.finding import Finding
-from lastlook.outfit.outfit import Sitting
+from lastlook.outfit.outfit import RowNote, Sitting
 from lastlook.outfit.written.table import count, strangers, unread
 
 KEYS = ("piece", "first", "last", "minutes", "day")
@@ -21,6 +21,21 @@ def read_log(entries: Any, path: str, findings: list[Finding]) -> tuple[Sitting,
         return ()
     found = [_sitting(entry, f"{path}log.{place}.", findings) for place, entry in enumerate(entries)]
     return tuple(one for one in found if one is not None)
+
+
+def read_notes(entries: Any, path: str, findings: list[Finding]) -> tuple[RowNote, ...]:
+    """Return the notes pinned to rows; one without a row is said and left out."""
+    out = []
+    for place, entry in enumerate(entries if isinstance(entries, list) else []):
+        at = f"{path}notes.{place}."
+        facts = entry if isinstance(entry, dict) else {}
+        findings += strangers(facts, ("piece", "row", "note"), at)
+        row = count(facts, "row", at, findings)
+        if row is None:
+            findings.append(unread(at + "row", "A note does not say its row.", "Write row = 42."))
+            continue
+        out.append(RowNote(str(facts.get("piece", "")), row, str(facts.get("note", ""))))
+    return tuple(out)
 
 
 def _sitting(entry: Any, path: str, findings: list[Finding]) -> Sitting | None:

@@ -54,6 +54,22 @@ async def sat(request: Request) -> Response:
     return RedirectResponse(str(request.url.replace(path=path, query="").include_query_params(piece=piece)), SEE_OTHER)
 
 
+async def pin(request: Request) -> Response:
+    """Pin a note to a row."""
+    async with request.form() as form:
+        piece, row, note = (str(form.get(key) or "").strip()[:LONGEST] for key in ("piece", "row", "note"))
+    if note and row.isascii() and row.isdigit() and len(row) < 6:
+        facts = (("piece", piece), ("row", int(row)), ("note", note))
+        room, number = room_of(request), number_of(request)
+        edit = Edit(f"knitting.{request.path_params['garment']}.notes.+", facts)
+        said = f"{piece}, row {row}: {note}"
+        unread = await run_in_threadpool(room.change, number, [edit], said)
+        if unread:
+            room.slips[number] = unread
+    path = request.url.path.removesuffix("/note")
+    return RedirectResponse(str(request.url.replace(path=path, query="").include_query_params(piece=piece)), SEE_OTHER)
+
+
 def _facts(form: FormData) -> list[tuple[str, Plain]]:
     """Return what was filled in; a count that is a whole number as one, anything else as it was typed."""
     out: list[tuple[str, Plain]] = []

@@ -68,6 +68,7 @@ def show(request: Request) -> Response:
         ahead=_ahead(first),
         astray=astray(request, one, first.piece) if first else None,
         counted_now=counted(request, one, first.called) if first else None,
+        notes=_notes(one, first),
         to_note=_to_note(one, first),
         pace=outfit.pace(one),
         still=outfit.left(one),
@@ -127,6 +128,15 @@ def _lately(needle: Needle | None) -> tuple[WorkedRow, ...]:
 def _ahead(needle: Needle | None) -> WorkedRow | None:
     rows = needle.piece.rows if needle else ()
     return rows[needle.done + 1] if needle and needle.done + 1 < len(rows) else None
+
+
+def _notes(one: Knitted, needle: Needle | None) -> dict[int, list[str]]:
+    """Return the notes pinned to the piece's rows."""
+    out: dict[int, list[str]] = {}
+    for pinned in one.plan.notes if needle else ():
+        if needle and pinned.piece == needle.key:
+            out.setdefault(pinned.row, []).append(pinned.note)
+    return out
 
 
 def _to_note(one: Knitted, needle: Needle | None) -> tuple[int, int] | None:
