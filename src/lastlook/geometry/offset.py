@@ -34,12 +34,15 @@ class Run:
 
 
 def grown(runs: Sequence[Run]) -> Path:
-    """Return the outline grown outwards by the width of each run, as a closed path of straight lines."""
+    """Return the outline grown outwards by the width of each run, as a closed path of straight lines.
+
+    Where nothing is left of it, as where the widths fold it over itself, it is the outline as it was.
+    """
     lines, between = _lines(runs)
     ring = [*lines[0], *between[0]]
     for line, joint in zip(lines[1:], between[1:], strict=True):
         ring += [*line, *joint]
-    return _clean(ring)
+    return _clean(ring) or Path(tuple(segment for run in runs for segment in run.path.segments))
 
 
 def shrunk(runs: Sequence[Run]) -> tuple[Path, ...]:
@@ -72,6 +75,8 @@ def beside(run: Run, sagitta_mm: float = CHORD_MM) -> Path:
 def _beside(points: Sequence[Point], width_mm: float) -> list[Point]:
     """Return the polyline shifted to its right, its chords carried on until they meet."""
     steps = [(a, b) for a, b in itertools.pairwise(points) if distance_mm(a, b) > 1e-9]
+    if not steps:
+        return [points[0], points[-1]]
     aways = [right_of(direction(a, b)) for a, b in steps]
     moved = [(_off(a, n, width_mm), _off(b, n, width_mm)) for (a, b), n in zip(steps, aways, strict=True)]
     out = [moved[0][0]]
@@ -135,17 +140,22 @@ def _clipped(line: list[Point], spot: Point) -> list[Point]:
     return [*kept, spot]
 
 
-def _clean(ring: list[Point]) -> Path:
-    """Close the ring; loops that turned inside out at narrow inner corners are dropped."""
+def _clean(ring: list[Point]) -> Path | None:
+    """Close the ring; loops that turned inside out at narrow inner corners are dropped; None where nothing is left."""
     kept = [ring[0]]
     kept += [spot for before, spot in itertools.pairwise(ring) if distance_mm(before, spot) > 1e-6]
     if distance_mm(kept[0], kept[-1]) <= 1e-6:
         kept.pop()
+    if len(kept) < 3:
+        return None
     if not LinearRing(kept).is_simple:
         shape = Polygon(kept).buffer(0)
         largest = max(getattr(shape, "geoms", [shape]), key=lambda part: part.area)
         kept = [(x, y) for x, y in list(largest.exterior.coords)[:-1]]
-    path = polygon(_bends(kept))
+    bends = _bends(kept) if len(kept) > 2 else []
+    if len(bends) < 3:
+        return None
+    path = polygon(bends)
     return path if path.area_mm2() > 0 else path.reversed()
 
 

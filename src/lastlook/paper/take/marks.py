@@ -8,11 +8,13 @@ from __future__ import annotations
 import itertools
 from dataclasses import replace
 
-from lastlook.geometry import Path, Point, between, cut, direction, distance_mm, nearest
+from lastlook.geometry import Path, Point, at, between, crossings, cut, direction, distance_mm, nearest
 from lastlook.paper.paper_piece import Notch, PaperPiece
 from lastlook.paper.seam_edge import SeamEdge
 
 CHORD_MM = 0.2
+LEAST_PART_MM = 2.0
+"""What of an edge has to stay beside a dart."""
 DartPlace = tuple[float, float, float]
 """Where the mouth of a dart begins along its edge, how wide it is, how deep it goes, in mm."""
 
@@ -31,7 +33,10 @@ def with_dart(piece: PaperPiece, edge: str, place: DartPlace) -> PaperPiece | No
         _, after = cut(part, spots[1])
         if not before.segments or not after.segments or not rest.segments:
             return None
-        points = (*side.points[:number], _tip(before.end, after.start, deep), *side.points[number:])
+        tip = _tip(before.end, after.start, deep)
+        if min(before.length_mm(), after.length_mm()) < LEAST_PART_MM or not _is_inside(piece, tip):
+            return None
+        points = (*side.points[:number], tip, *side.points[number:])
         parts = (*side.parts[:number], before, after, *side.parts[number + 1 :])
         return _with_side(piece, replace(side, parts=parts, points=points))
     return None
@@ -57,6 +62,12 @@ def with_grain(piece: PaperPiece, said: str) -> PaperPiece:
         return piece
     ends = [(middle[0] + sign * along[0] * half, middle[1] + sign * along[1] * half) for sign in (-1, 1)]
     return replace(piece, grain=(ends[0], ends[1]))
+
+
+def _is_inside(piece: PaperPiece, spot: Point) -> bool:
+    """Whether a place lies within the seam line."""
+    line = piece.seam_line
+    return sum(at(line, one)[0] > spot[0] for one in crossings(line, spot, (1.0, 0.0))) % 2 == 1
 
 
 def _with_side(piece: PaperPiece, side: SeamEdge) -> PaperPiece:

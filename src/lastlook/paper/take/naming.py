@@ -10,13 +10,27 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from enum import Enum
 
-from lastlook.finding import Certainty, Finding, Where
-from lastlook.geometry import Line, Path, Point, Run, at, crossing_of, cut, distance_mm, nearest, shrunk
+from lastlook.finding import Finding
+from lastlook.geometry import (
+    Line,
+    Path,
+    Point,
+    Run,
+    at,
+    crossing_of,
+    cut,
+    distance_mm,
+    nearest,
+    shrunk,
+    signed_area_mm2,
+)
 from lastlook.paper.paper_piece import Level, Notch, PaperPiece
 from lastlook.paper.seam_edge import SeamEdge, Use
 from lastlook.paper.take.corners import dart_at, guess, runs_of
-from lastlook.paper.take.outline import JOINED_MM, Marks, Outline
+from lastlook.paper.take.outline import LEAST_MM2, Marks, Outline
+from lastlook.paper.take.refused import alike, crossing, opened, too_wide
 
+LEAST_EDGES = 3
 NEAR_MM = 1.0
 """A fold line ends this near to the ends of its edge."""
 FURTHEST_MM = 60.0
@@ -52,16 +66,21 @@ def piece_of(outline: Outline, naming: Naming) -> PaperPiece | Finding:
     """Return the piece, or why the outline is none."""
     path = outline.path
     if not path.is_closed():
-        return _open(naming.name, path)
-    crossing = crossing_of(path.points(0.2)[:-1])
-    if crossing is not None:
-        return _crossing(naming.name, crossing)
+        return opened(naming.name, path)
+    spot = crossing_of(path.points(0.2)[:-1])
+    if spot is not None:
+        return crossing(naming.name, spot)
     runs = runs_of(path)
     names = [naming.edges.get(number, one) for number, one in enumerate(guess(runs))]
     sides = _numbered(_gathered(runs, names, naming))
     sides = [_as_marked(side, outline.marks, naming) for side in sides]
+    if len(sides) < LEAST_EDGES:
+        return alike(naming.name, sides)
     if naming.drawn is Drawn.CUT:
-        sides = _taken_off(sides)
+        off = _taken_off(sides)
+        if off is None:
+            return too_wide(naming.name, sides)
+        sides = off
     top, low = _top(sides), min(spot[1] for side in sides for spot in (side.start, side.end))
     levels = tuple(Level(name, top - mm) for name, mm in naming.depths_mm.items() if top - mm > low)
     return PaperPiece(
@@ -157,14 +176,26 @@ def _numbered(sides: list[SeamEdge]) -> list[SeamEdge]:
     return out
 
 
-def _taken_off(sides: list[SeamEdge]) -> list[SeamEdge]:
-    """Return the edges at the seam line, the allowances taken off; darts keep their points."""
+def _taken_off(sides: list[SeamEdge]) -> list[SeamEdge] | None:
+    """Return the edges at the seam line, the allowances taken off; darts keep their points; None if nothing is left."""
     runs = [Run(_whole(side), side.allowance_mm) for side in sides]
     inner = shrunk(runs)
+    if not _is_sound(inner, sum(run.path.length_mm() for run in runs)):
+        return None
     return [
         SeamEdge(side.name, _parted(line, side), side.points, side.allowance_mm, side.use)
         for side, line in zip(sides, inner, strict=True)
     ]
+
+
+def _is_sound(lines: Sequence[Path], before_mm: float) -> bool:
+    """Whether lines follow each other round one inside, none of them turned about or grown."""
+    spots = [spot for line in lines for spot in line.points(0.2)[:-1]]
+    meets = all(distance_mm(a.end, b.start) < 1 for a, b in zip(lines, [*lines[1:], lines[0]], strict=True))
+    short = min(line.length_mm() for line in lines)
+    if not meets or short < 1 or sum(line.length_mm() for line in lines) > before_mm:
+        return False
+    return crossing_of(spots) is None and signed_area_mm2(spots) > LEAST_MM2
 
 
 def _whole(side: SeamEdge) -> Path:
@@ -191,27 +222,3 @@ def _upright(sides: Sequence[SeamEdge]) -> tuple[Point, Point]:
     ys = [spot[1] for side in sides for spot in (side.start, side.end)]
     x, high, low = (min(xs) + max(xs)) / 2, max(ys), min(ys)
     return ((x, high - (high - low) / 4), (x, low + (high - low) / 4))
-
-
-def _open(name: str, path: Path) -> Finding:
-    gap = distance_mm(path.start, path.end)
-    return Finding(
-        "outline-open",
-        Certainty.PROVEN,
-        f"The outline of {name} does not close: its ends are {gap:.1f} mm apart.",
-        f"They lie at {path.start[0]:.0f}, {path.start[1]:.0f} and {path.end[0]:.0f}, {path.end[1]:.0f} mm; up to "
-        f"{JOINED_MM} mm is taken as one corner.",
-        "Join the ends and take the piece in again.",
-        where=Where(piece=name),
-    )
-
-
-def _crossing(name: str, spot: Point) -> Finding:
-    return Finding(
-        "outline-crosses",
-        Certainty.PROVEN,
-        f"The outline of {name} crosses itself at {spot[0]:.0f}, {spot[1]:.0f} mm.",
-        "A piece has one inside, and nobody could cut this one.",
-        "Draw the outline once round, without loops.",
-        where=Where(piece=name),
-    )

@@ -32,9 +32,11 @@ def write_dxf(pieces: Sequence[PaperPiece]) -> str | Finding:
     drawing.header["$INSUNITS"] = MM
     space = drawing.modelspace()
     for piece in pieces:
-        block = drawing.blocks.new(_plain(piece.name))
-        _draw(block, piece)
-        space.add_blockref(_plain(piece.name), (0, 0), dxfattribs={"layer": NUMBERS["cut"]})
+        name = _plain(piece.name)
+        while name in drawing.blocks:
+            name += " again"
+        _draw(drawing.blocks.new(name), piece)
+        space.add_blockref(name, (0, 0), dxfattribs={"layer": NUMBERS["cut"]})
     out = io.StringIO()
     drawing.write(out)
     return out.getvalue()
