@@ -18,7 +18,10 @@ from lastlook.outfit.written.table import Table, count, grams, length_mm, one_of
 from lastlook.quantity import Units, Unread, read_length
 from lastlook.quantity.length import read_number
 
-KNITTING = ("leaflet", "size", "yarn", "swatch", "ease", "longer", "wider", "readings", "corrections", "place", "log", "notes")
+KNITTING = (
+    *("leaflet", "size", "yarn", "swatch", "ease", "longer", "wider", "readings", "corrections"),
+    *("place", "log", "notes"),
+)
 SEWING = ("kind", "cloth", "eases", "fold", "options", "alterations", "taken", "toiles", "lay", "cut", "ease", *SKIRT)
 MADE = ("garment", "piece", "rows", "rows_to_underarm", "cast_on", "stitches", "width", "length", "grams")
 FOLDS = ("none", "lengthwise", "both-selvedges-to-middle", "crosswise")
