@@ -7,6 +7,7 @@ taken for granted.
 
 from __future__ import annotations
 
+import importlib
 import importlib.util
 import logging
 import math
@@ -37,8 +38,16 @@ PRINTED = frozenset({*map(chr, range(32, 127)), *map(chr, range(0xA1, 0x180)), *
 
 
 def is_at_hand() -> bool:
-    """Whether the engine is installed."""
-    return all(importlib.util.find_spec(name) is not None for name in ("rapidocr", "onnxruntime"))
+    """Whether the engine is installed, with all that it needs to start."""
+    for name in ("rapidocr", "onnxruntime"):
+        if importlib.util.find_spec(name) is None:
+            return False
+        try:
+            importlib.import_module(name)
+        except (ImportError, OSError):
+            # Its own parts may lack a library of the system.
+            return False
+    return True
 
 
 def strips(page: Image.Image) -> list[Corners]:
@@ -124,6 +133,8 @@ def _reader() -> tuple[Any, list[str]]:
 
     manner = onnxruntime.SessionOptions()
     manner.log_severity_level = 4
+    # Strips differ in width: an arena would keep room for the widest of each sort.
+    manner.enable_cpu_mem_arena = False
     manner.intra_op_num_threads = min(4, os.cpu_count() or 1)
     session = onnxruntime.InferenceSession(str(_model("rec")), manner, providers=["CPUExecutionProvider"])
     told = session.get_modelmeta().custom_metadata_map["character"].splitlines()
