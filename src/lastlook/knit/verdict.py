@@ -37,6 +37,8 @@ def is_hidden(made: Plan, unread: Sequence[Span], outcome: Outcome, source: Sour
     missing = set(unread)
     for task in made.tasks:
         hands = outcome.pieces.get(task.name.lower())
+        if task.crochet:
+            continue  # Crochet is followed only where it borders a knitted piece; its own counts are compared there.
         if hands is not None:
             if hands.hidden or hands.dark:
                 return True

@@ -261,14 +261,16 @@ def _open(hands: Hands, plans: list[Plan]) -> None:
 def evenly(hands: Hands, step: Shape) -> None:
     """Increase or decrease across a row: the one just worked where it is the last, the next otherwise."""
     live = hands.live
-    n = hands.at(step.n)
+    n = hands.at(step.n) * (step.places if step.edge == "inside" else 1)
     if step.to is not None:
         n = abs(hands.at(step.to) - live.n)
     sign = 1 if step.act == "inc" else -1
     event = Event(step.act, "inside", n)
     text = hands.words_of(step.span).lower()
+    begins, hands.row_begun = hands.row_begun, False
     if (
         live.rows
+        and not begins
         and ("last" in text or "next" not in text)
         and live.rows[-1].before == live.rows[-1].after
         and live.n + sign * n >= 0

@@ -158,6 +158,8 @@ class Hands:
     """A count of part of the stitches that was printed before the work divides."""
     following: Step | None = None
     """The step after the one that is being carried out."""
+    row_begun: bool = False
+    """Whether a row was named, 'Next round', and what it is comes in the words after."""
     heel_taken: int = 0
     """Stitches of the heel that were knitted on to the last needle after picking up along it."""
     needle_parts: list[int] = field(default_factory=list)

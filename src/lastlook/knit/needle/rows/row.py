@@ -44,6 +44,7 @@ def row(hands: Hands, step: RowOf) -> None:
         attempt(hands, step, tuple(hands.pending))
         return
     close(hands)
+    hands.row_begun = False
     if not hands.parts and not _starts(hands, step):
         return
     if island.goes_round(hands, step.run):
@@ -73,6 +74,7 @@ def row(hands: Hands, step: RowOf) -> None:
     if not step.run:
         if step.label:
             hands.done(step)
+            hands.row_begun = True
         return
     times = min(hands.at(step.label.rows, 1), 400) if step.label and step.label.rows else 1
     if step.label and step.label.side and not hands.live.rounds:
