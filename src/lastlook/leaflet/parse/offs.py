@@ -20,7 +20,7 @@ from lastlook.leaflet.trade.sizelist import Figure
 
 HOW = r"(?: k as k and p as p| k as k(?! and p)| p as p(?: and k as k)?| (?:k|work)(?: the)? k st(?: and p(?: the)? p(?: st)?)?| (?:in|on|as) (?:rib|patt|k|p|ws|rs|k row|p row|knit|each st|foll|moss|garter|next row)(?: \w+)?| ways|knitways| purlways| even| right across| all across)*"
 BEG = r"(?:at |on |from )?(?:(?:the )?beg of |beg |every )(?:each of |every )?(?:the )?"
-EDGE = r"(?:at |from |on )?(?:each |both |every )?(?P<e>neck|front|center front|center|armhole|side|raglan|same|this|that|shoulder|inner|outer|sleeve|underarm|lower|shaped|alt)(?: (?:front|neck|armhole|side))? (?:edge|side(?= ?[,;.]| every| <| once|$))(?: of (?:each|both) (?:side|front))?"
+EDGE = r"(?:at |from |on )?(?:each |both |every )?(?P<e>neck|front|center front|center|armhole|side|raglan|same|this|that|shoulder|inner|outer|sleeve|underarm|lower|shaped|alt)(?: (?:front|neck|armhole|side))? (?:edge|side(?= ?[,;.]| every| <| once| bo|$))(?: of (?:each|both) (?:side|front))?"
 
 
 def offs(cursor: Cursor, before: list[Step]) -> Step | None:

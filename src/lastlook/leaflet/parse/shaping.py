@@ -61,6 +61,8 @@ def shape(cursor: Cursor, before: list[Step]) -> Step | None:
     if match["sp"] and not found.edge:
         found = replace(found, edge=match["sp"])
     found = _modifiers(cursor, found)
+    if found.edge == "inside" and found.places == 2 and not found.cadences:
+        found = replace(found, cadences=(Cadence(ONE, first=ONE, goal=Goal(times=ONE, count="in all")),))
     grows = cursor.see(r",? ?(?:(?:work|having|k|with|p|always) )*{N} (?:st )?(?:more|less|fewer)")
     if grows or not (found.edge or found.cadences or found.to or same_time):
         cursor.pos = since

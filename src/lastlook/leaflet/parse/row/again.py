@@ -30,6 +30,8 @@ def _rep_them(cursor: Cursor, before: list[Step]) -> Step | None:
 
 def repeats(cursor: Cursor, before: list[Step]) -> Step | None:
     """Read 'repeat last 2 rows until 30 remain', 'repeat these 8 rows for pattern', 'work the 2 raglan rows of back'."""
+    if cursor.see(r"(?:work |k )?<1>th row (?:into|in) back of"):
+        return None
     them = _rep_them(cursor, before)
     if them is not None:
         return them

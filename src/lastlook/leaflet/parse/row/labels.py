@@ -20,6 +20,8 @@ SIDE_NEEDLE = r"(?:and )?(?:on |at |in )(?P<w><1>th side|<2>th side|alt side|sid
 
 
 def label_of(cursor: Cursor) -> Label | None:
+    if cursor.see(r"(?:work |k )?<1>th row (?:into|in) back of"):
+        return None
     since = cursor.pos
     match = (
         cursor.take(r"(?:on |in |work |beg )?(?P<k>row|rnd)s? (?P<m>" + MANY + r")(?: and (?:all|every|each) (?P<e>even|odd|alt|foll alt|rs|ws)(?: numbered)?(?: (?:row|rnd))?)?(?: and (?P<e2>all|every) alt row)?" + SIDE + SIGN)
