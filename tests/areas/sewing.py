@@ -54,7 +54,7 @@ def _reserve(_: paper.Drafted, one: paper.Drafted, words: list[str]) -> list[str
 
 def _changes(before: paper.Drafted, after: paper.Drafted, words: list[str]) -> list[str]:
     return [
-        f"{one.piece}: {one.edge} {one.longer_mm or 0.0:+.1f} mm, moved {one.moved_mm or 0.0:.1f} mm"
+        f"{one.piece}: {one.edge} {round(one.longer_mm or 0.0, 1) + 0.0:+.1f} mm, moved {one.moved_mm or 0.0:.1f} mm"
         for one in toile.changes(before, after)
     ]
 
