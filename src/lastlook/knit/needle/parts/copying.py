@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from lastlook.finding import Span
 from lastlook.knit.needle.counting import compare
-from lastlook.knit.needle.fabric import fabric_row, rows_to
+from lastlook.knit.needle.fabric import fabric_row, plain, rows_to
 from lastlook.knit.needle.live import Event, Live, Row
 from lastlook.knit.needle.parts.mirror import OTHER, mirror_rows
 from lastlook.knit.needle.parts.twin import SYNONYMS, find_piece, landmark
@@ -46,6 +46,9 @@ def copy(hands: Hands, step: Step) -> None:
         return
     stop = _stop(hands, source, step)
     _rows(hands, source.parts[0].rows[:stop], step.span)
+    if step.goal.mm is not None and stop == _undivided(source):
+        # The other piece parts before this length is reached: this one goes on whole.
+        plain(hands, rows_to(hands, step.goal, step.ending, step.span), step.span)
     whole = stop >= len(source.parts[0].rows)
     if whole and step.goal == say.Goal() and not step.until_section:
         _parts(hands, source)
@@ -144,9 +147,14 @@ def _until(hands: Hands, source: Hands, step: say.Copy, goal: int) -> int:
     return stop
 
 
+def _undivided(source: Hands) -> int:
+    """Return how many rows a piece has before it parts."""
+    return len(source.parts[0].rows) - (1 if len(source.parts) > 1 else 0)
+
+
 def _to_length(hands: Hands, source: Hands, step: say.Copy) -> int:
     """Work the length out on the source's own rows."""
-    total = len(source.parts[0].rows)
+    total = _undivided(source)
     hands.armhole_row = source.armhole_row
     rows = rows_to(hands, step.goal, step.ending, step.span)
     return max(0, min(rows, total))

@@ -132,6 +132,9 @@ def resume(hands: Hands, step: Step) -> None:
         take_waiting(hands, step, n)
         return
     live = hands.live
+    if hands.flanks is not None and n is not None and n != live.n and " edge " in hands.words_of(step.span):
+        compare(hands, step.span, n, min(hands.flanks, key=lambda one: abs(one - n)), "held")
+        return
     if n is not None and n == middle(live):
         set_apart(hands)
         compare(hands, step.span, n, n, "on")
