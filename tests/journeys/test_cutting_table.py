@@ -11,6 +11,7 @@ from playwright.sync_api import Browser, Page, expect
 from lastlook import lay, outfit
 from lastlook.finding import Edit
 from lastlook.web.behind import laying
+from lastlook.web.behind.second import Second
 from tests.journeys.barriers import barriers
 from tests.journeys.conftest import Served
 from tests.journeys.harbour import harbour
@@ -209,3 +210,14 @@ def test_a_cut_is_a_fact_and_the_rest_is_laid_round_it(laid: Served, page: Page)
     page.click("#undo")
     page.click("#undo")
     expect(front.get_by_role("button", name="it is cut")).to_be_visible()
+
+
+def test_the_other_core_searches_with_a_seed_of_its_own() -> None:
+    (one,) = outfit.derive(outfit.read(harbour())).sewn
+    assert one.problem is not None
+    second = Second(one.problem, laying.SEED, (), ())
+    found = second.found(60.0)
+    assert found is not None
+    assert found.proven
+    assert found.seed == laying.SEED + 1000
+    assert second.end(0.0) == found

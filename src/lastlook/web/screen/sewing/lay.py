@@ -112,7 +112,7 @@ def _told(going: Any) -> dict[str, Any]:
         return {"going": True, "say": f"Everything lies. Saving cloth: {going.passes} tries so far."}
     return {
         "going": True,
-        "say": f"Looking: {going.passes} tries, {going.overlapping} pieces still in each other's way.",
+        "say": f"Looking: {going.passes} tries, {words.counted(going.overlapping, 'piece')} still in the way.",
     }
 
 
