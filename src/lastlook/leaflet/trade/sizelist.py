@@ -78,7 +78,7 @@ def _united(
     at = next((back for back in range(len(out) - 1, max(-1, len(out) - 4), -1) if out[back].figures), None)
     if at is None or at + 1 >= len(out) or out[at + 1].canon not in ("st", "inch", "in"):
         return None
-    if len(out[at].figures) != 1 or not any(one.canon in BEGINS for one in out[max(0, at - 9) : at]):
+    if len(out[at].figures) != 1 or not any(one.canon in BEGINS for one in out[max(0, at - 16) : at]):
         return None
     values = list(out[at].figures)
     for place in range(spot + 1, min(len(stream), spot + 2 + 4 * sizes)):

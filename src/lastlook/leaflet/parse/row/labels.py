@@ -20,7 +20,7 @@ SIDE_NEEDLE = r"(?:and )?(?:on |at |in )(?P<w><1>th side|<2>th side|alt side|sid
 
 
 def label_of(cursor: Cursor) -> Label | None:
-    if cursor.see(r"(?:work |k )?<1>th row (?:into|in) back of"):
+    if cursor.see(r"(?:work |k )?<1>th row (?:into|in) back of|<\d>th row is rep"):
         return None
     since = cursor.pos
     match = (

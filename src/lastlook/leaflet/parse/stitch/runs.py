@@ -205,6 +205,12 @@ def _star(cursor: Cursor, found: _Open) -> bool:
             body = tuple(found.items[start:])
             found.items[start:] = [Group(body, figure(times), span=cursor.span(since))]
             return True
+        body = tuple(found.items[start:])
+        whole = body and start == 0 and len(found.stars) == 1 and cursor.see(r"[.;]|$")
+        if whole and not cursor.see(r"[,;.]? ?(?:and )?rep") and _depth(body) < DEEPEST:
+            found.stars.pop()
+            found.items[start:] = [Group(body, None, reach="end", span=cursor.span(since))]
+            return True
         if cursor.see(r"[,;.]? ?(?:rep|$)"):
             found.closed = (start, len(found.items))
             return True
