@@ -2,17 +2,19 @@
 
 from __future__ import annotations
 
+import re
 from xml.etree import ElementTree
 
 import pypdfium2
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from lastlook import sheet
+from lastlook import knit, sheet, wearer
 from lastlook.finding import Span
 from lastlook.geometry import Path
-from lastlook.knit import Side, WorkedRow
+from lastlook.knit import Side, WorkedRow, compose
 from lastlook.lay import LeftOver
+from lastlook.quantity import Gauge, Units
 from lastlook.sheet.draw.spread_out import Onto
 from lastlook.sheet.knitting import gather
 from lastlook.sheet.layout.flow import pages as flowed
@@ -21,6 +23,7 @@ from lastlook.sheet.layout.frame import Framing
 from lastlook.sheet.mark import Face, Style
 from lastlook.sheet.tile import fields, window_of
 from lastlook.sheet.type import printable, width_mm, wrap
+from lastlook.stock import read_gauge
 from tests.areas import sheet_samples
 from tests.areas.sheet import rectangle
 
@@ -110,3 +113,19 @@ def test_every_rest_has_a_headline(width: float, length: float) -> None:
     table = sheet.Table(sheet_samples.table().cloth, 1550.0, (), (LeftOver(width, length),))
     said = sheet.cutting(sheet.Cutting("Skirt", "for Nell", "twill", table, True), sheet.Manner())
     assert said.pages
+
+
+SOCKS = {"foot_girth": "23 cm", "foot_length": "25 cm", "ankle_girth": "22 cm", "calf_girth": "34 cm"}
+
+
+def test_no_row_of_a_designed_sock_is_a_bare_label() -> None:
+    """A round that is told needle by needle keeps all of its sentences."""
+    body, _ = wearer.read_measures(SOCKS, Units.CM)
+    gauge = read_gauge("30x42")
+    assert isinstance(gauge, Gauge)
+    made = compose.GARMENTS["socks"](wearer.Wearer("her", body.measures), compose.Asked(gauge))
+    reading = knit.read(made.leaflet)
+    (size,) = reading.by_size.values()
+    rows = [row for piece in size.pieces for row in sheet.written(piece, 1, 0, reading.source.text).rows]
+    assert not [row.words for row in rows if re.fullmatch(r"(Round|Row) \d+\.", row.words)]
+    assert any(row.words.startswith("First needle: k to last 3 sts") for row in rows)

@@ -19,15 +19,33 @@ _LABEL = re.compile(
 _AGAIN = re.compile(r"^repeat ((?:rows?|rnds?|rounds?) .+)$", re.I)
 """Rows that the leaflet counts in its own way."""
 _SIZES = re.compile(r"(\d[\d½¼¾⅛⅜⅝⅞⅓⅔./ ]*?)\s*[(\[]([^()\[\]]*\d[^()\[\]]*)[)\]]")
+_BARE_LABEL = re.compile(r"(?:(?:next|rows?|rnds?|rounds?)\s*\d*|\d+(?:st|nd|rd|th)\s+(?:row|rnd|round))[.:]?", re.I)
+_NEXT_ROW = re.compile(
+    r"\b(?:rows?|rnds?|rounds?)\s+\d|\b\d+(?:st|nd|rd|th)\s+(?:row|rnd|round)\b|\brep(?:eat)?\b|\n\s*\n", re.I
+)
+MOST_WORDS = 600
+"""Letters of a row that is told needle by needle; longer ones are not looked for."""
 _BETWEEN = re.compile(r"\s*[-–,;]\s*")
 PLAIN = frozenset({"stockinette", "purl", "knit", "garter", "plain", ""})
 RIBS = re.compile(r"rib (\d+)x(\d+)")
 
 
-def written(piece: WorkedPiece, sizes: int = 1, spot: int = 0) -> WorkedPiece:
-    """Return a piece with every row in words of one size; `spot` is the size's place among all of them."""
-    rows = tuple(replace(row, words=row_said(row, sizes, spot)) for row in piece.rows)
-    return replace(piece, rows=rows)
+def written(piece: WorkedPiece, sizes: int = 1, spot: int = 0, text: str = "") -> WorkedPiece:
+    """Return a piece with every row in words of one size; `spot` is the size's place among all of them.
+
+    With the leaflet's `text`, a row that is told needle by needle is given all of its sentences.
+    """
+    whole = [replace(row, words=_all_words(row, text)) for row in piece.rows]
+    return replace(piece, rows=tuple(replace(row, words=row_said(row, sizes, spot)) for row in whole))
+
+
+def _all_words(row: WorkedRow, text: str) -> str:
+    """Return a row's words; where only its label was kept, what stands behind the label up to the next row."""
+    if not text or not _BARE_LABEL.fullmatch(row.words.strip()):
+        return row.words
+    rest = text[row.span.end : row.span.end + MOST_WORDS].lstrip(" .:")
+    said = " ".join(_NEXT_ROW.split(rest, maxsplit=1)[0].split()).rstrip(" .")
+    return said or row.words
 
 
 def row_said(row: WorkedRow, sizes: int = 1, spot: int = 0) -> str:

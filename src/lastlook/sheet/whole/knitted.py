@@ -55,7 +55,7 @@ def _knitting(derived: outfit.Derived, judged: outfit.Verdict, one: outfit.Knitt
     sizes = one.reading.sizes
     spot = sizes.index(one.size.size) if one.size.size in sizes else 0
     pieces = tuple(
-        ToKnit(written(piece, len(sizes), spot), knit.outline(piece, gauge) if gauge else None)
+        ToKnit(written(piece, len(sizes), spot, one.reading.source.text), knit.outline(piece, gauge) if gauge else None)
         for piece in one.pieces
         if piece.rows
     )

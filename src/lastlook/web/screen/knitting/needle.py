@@ -96,7 +96,8 @@ def _in_words(one: Knitted, piece: WorkedPiece) -> WorkedPiece:
     if one.size is None:
         return piece
     sizes = one.reading.sizes
-    return sheet.written(piece, len(sizes), sizes.index(one.size.size) if one.size.size in sizes else 0)
+    spot = sizes.index(one.size.size) if one.size.size in sizes else 0
+    return sheet.written(piece, len(sizes), spot, one.reading.source.text)
 
 
 def _drawing(one: Knitted, piece: WorkedPiece, row: WorkedRow, manner: sheet.Manner) -> str:
