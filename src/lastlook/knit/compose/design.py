@@ -9,7 +9,7 @@ from lastlook.knit.compose.bands import bands_for
 from lastlook.knit.compose.body import Body
 from lastlook.knit.compose.composed import Composed, cant_hold, edging_too_wide, not_composed, off_target, rows_unknown
 from lastlook.knit.compose.craft.ladder import RUNG_WORDS, Rung
-from lastlook.knit.compose.notes import SEWING, band_notes, ease_note, general_notes
+from lastlook.knit.compose.notes import SEWING, band_notes, ease_note, general_notes, shoulder_notes
 from lastlook.knit.compose.raglan import (
     RaglanShape,
     raglan_counts,
@@ -107,7 +107,12 @@ def design_shouldered(who: wearer.Wearer, asked: Asked, construction: str) -> Co
     rungs = tuple(RUNG_WORDS[rung] for rung in counts.rungs)
     findings = (*body.all_findings(), *off_target(measures, HALF_CM_MM))
     ease = ease_note(asked, measures, body.taken_mm("bust_girth"))
-    notes = (*ease, *band_notes(edges, bands, asked), *general_notes(asked, pieces, counts.rib_rows))
+    notes = (
+        *ease,
+        *band_notes(edges, bands, asked),
+        *shoulder_notes(counts, asked),
+        *general_notes(asked, pieces, counts.rib_rows),
+    )
     return Composed(title, size, leaflet, pieces, shoulder_mates(asked), measures, rungs, findings, notes)
 
 

@@ -12,6 +12,7 @@ from lastlook.knit.compose.asked import Asked
 from lastlook.knit.compose.bands import BandEdges, Bands, backing_notes, pick_up_notes
 from lastlook.knit.compose.composed import FinishedMeasure
 from lastlook.knit.compose.ease import ease_words
+from lastlook.knit.compose.shoulder import ShoulderCounts, setting_in
 from lastlook.knit.worked import Ended, WorkedPiece
 from lastlook.quantity import Units, write_length
 
@@ -31,6 +32,8 @@ YARN_JOINS = {
     "in pieces": "Join a new ball at a side edge that goes into a seam, never at a front edge or in a band.",
     "in one piece": "Join a new ball at the side marker or under the arm, never at a front edge or in a band.",
 }
+MOST_STRETCH_PERCENT = 5
+"""Wool stretched further in pressing goes back at the first wash (wool-shrinkage slides, section 5.1: read)."""
 GRIP_MM = 30.0
 """An edging of 3 cm or more keeps stockinette from curling."""
 
@@ -44,6 +47,26 @@ def _texture_notes(asked: Asked) -> list[str]:
         " of its width; edge stitches go into the seams.",
         "In shapings work an over only with its decrease: where there is room for one of them alone, knit both plain.",
     ]
+
+
+def shoulder_notes(counts: ShoulderCounts, asked: Asked) -> tuple[str, ...]:
+    """Return how the shoulders are joined and where the sleeves are pinned before they are set in."""
+    groups = ", ".join(str(one) for one in counts.shoulder)
+    out = [
+        f"Shoulders without steps: leave groups of {groups} sts unworked instead of binding them off, work one row over"
+        " all of them, and join back and front by a three-needle bind-off.",
+    ]
+    if asked.sleeve == "none":
+        return tuple(out)
+    pins = setting_in(counts, asked)
+    if pins:
+        out.append(
+            "Setting in: pin the middle of the cap's top to the shoulder seam and the bind-offs to each other; "
+            f"{'; '.join(pins)}. Ease what is left over between the pins."
+        )
+    else:
+        out.append("Setting in: fold the sleeve's top in half, its fold at the shoulder seam, its ends at the markers.")
+    return tuple(out)
 
 
 def _is_picked_up(piece: WorkedPiece, asked: Asked) -> bool:
@@ -82,6 +105,7 @@ def general_notes(asked: Asked, pieces: Sequence[WorkedPiece], rib_rows: int) ->
         out.append(f"The edging is {height:.1f} cm high; under 3 cm stockinette still curls above it.")
     out.append(YARN_JOINS["in pieces" if asked.construction == "in pieces" else "in one piece"])
     out.append(
-        "Blocking: pin wool wet to the measures, never more than 5 % beyond its own size; do not pin out ribbing."
+        f"Blocking: pin wool wet to the measures, never more than {MOST_STRETCH_PERCENT} % beyond its own size; do not"
+        " pin out ribbing."
     )
     return tuple(out)

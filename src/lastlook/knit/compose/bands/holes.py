@@ -85,7 +85,9 @@ def holes_for(
             if best is None or cost < best[0]:
                 best = (cost, starts, at_bust)
     if best is None:
-        return _too_many(count or 2, diameter, stitches / per_mm)
+        number = count or 2
+        need = (2 * end + wide + (number - 1) * least) / per_mm
+        return _too_many(number, diameter, need, stitches / per_mm)
     return Holes(stitches, best[1], wide, best[2])
 
 
@@ -124,10 +126,10 @@ def _even(first: int, last: int, intervals: int) -> tuple[int, ...]:
     return tuple(itertools.accumulate(groups(last - first, intervals), initial=first))
 
 
-def _too_many(count: int, diameter_mm: float, length_mm: float) -> Finding:
-    need = (count * (diameter_mm + CLEAR_MM) + diameter_mm) / 10.0
+def _too_many(count: int, diameter_mm: float, need_mm: float, length_mm: float) -> Finding:
     return cant_hold(
-        f"{count} buttons of {diameter_mm:g} mm want {need:.0f} cm of front edge; it has {length_mm / 10:.0f} cm.",
+        f"{count} buttons of {diameter_mm:g} mm want {need_mm / 10:.1f} cm of front edge; it has"
+        f" {length_mm / 10:.1f} cm.",
         "Between two buttons there has to be a button's breadth and a little, and half a button at each end.",
         "Use fewer of them, or smaller ones.",
     )

@@ -38,8 +38,12 @@ def edging_mm(asked: Asked, wanted_mm: float) -> float:
 
 
 def in_fabric(piece: WorkedPiece, asked: Asked) -> WorkedPiece:
-    """Return a piece in the garment's own stitch pattern, where it has one."""
+    """Return a piece in the garment's own stitch pattern, where it has one; what no repeat goes across stays plain."""
     if asked.texture is None:
         return piece
-    rows = tuple(replace(row, structure=TEXTURED) if row.structure == "stockinette" else row for row in piece.rows)
+    least = asked.texture.multiple + asked.texture.extra + 2
+    rows = tuple(
+        replace(row, structure=TEXTURED) if row.structure == "stockinette" and row.before >= least else row
+        for row in piece.rows
+    )
     return replace(piece, rows=rows)

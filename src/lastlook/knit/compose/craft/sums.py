@@ -126,6 +126,15 @@ def round_yoke(joined: float, shares: Sequence[float]) -> tuple[float, ...]:
     return tuple(out)
 
 
+def stretch_percent(relaxed: float, stretched: float) -> float:
+    """Return how far a fabric gives; a garment smaller than its body wants at least as much across.
+
+    >>> stretch_percent(10, 14)
+    40.0
+    """
+    return (stretched - relaxed) / relaxed * 100
+
+
 def sweater_area(circumference: float, length: float) -> float:
     """Return a whole sweater's area, roughly (Autumn Breeze Designs, KnitWit 60)."""
     return circumference * length * 3 / 2

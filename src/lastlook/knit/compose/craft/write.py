@@ -20,6 +20,8 @@ from lastlook.knit.worked import Act, Ended, Side, WorkedPiece, WorkedRow
 FABRICS = ("stockinette", TEXTURED)
 EVENED = "evened"
 """The structure of an edging's last row where it brings the count to what the fabric above wants."""
+MARKED = "ARMHOLES: Place a marker at each end of last row."
+"""How an armhole begins that nothing is bound off for."""
 LONGEST_LIST = 10
 """Rows in a numbered list that repeats; a slower cadence is told in words."""
 
@@ -188,7 +190,10 @@ def write_piece(piece: WorkedPiece, needles: tuple[str, str] = ("smaller", "larg
     else:
         first = f"{opening} Beginning with a k row, work in stockinette st as follows: {lower}"
     shoulder = max(underarm, marks.get("shoulder", len(piece.rows)))
-    upper = _headed(upper_heading(piece), write_rows(piece.rows[underarm:shoulder]))
+    heading = upper_heading(piece)
+    if heading == "SHAPE ARMHOLES:" and not any(_is_bind_off(row) for row in piece.rows[underarm : underarm + 2]):
+        heading = MARKED
+    upper = _headed(heading, write_rows(piece.rows[underarm:shoulder]))
     top = _headed("SHAPE SHOULDERS:", write_rows(piece.rows[shoulder:]))
     return [first, *upper, *top, *ending(piece)]
 
@@ -218,7 +223,7 @@ def edging_words(structure: str, rows: int) -> str:
         return f"Work in stockinette st for {rows - 2} rows. P 1 row on right side for turning ridge. P 1 row."
     rib = re.fullmatch(r"rib (\d+)x(\d+)", structure)
     told = f"in ribbing of k {rib.group(1)}, p {rib.group(2)}" if rib else "in garter st"
-    return f"Work {told} for {rows} rows."
+    return f"Work {told} for {rows} row{'s' if rows != 1 else ''}."
 
 
 def ending(piece: WorkedPiece) -> list[str]:

@@ -4,11 +4,13 @@ from lastlook.knit.compose.shoulder.counts import ShoulderCounts, shoulder_count
 from lastlook.knit.compose.shoulder.edges import shoulder_edges
 from lastlook.knit.compose.shoulder.page import write_shouldered
 from lastlook.knit.compose.shoulder.pieces import shoulder_mates, shoulder_measures, shoulder_pieces
+from lastlook.knit.compose.shoulder.setting_in import setting_in
 from lastlook.knit.compose.shoulder.shape import ShoulderShape, shoulder_shape
 
 __all__ = [
     "ShoulderCounts",
     "ShoulderShape",
+    "setting_in",
     "shoulder_counts",
     "shoulder_edges",
     "shoulder_mates",
