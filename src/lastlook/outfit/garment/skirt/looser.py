@@ -23,6 +23,8 @@ from lastlook.quantity import Missing
 STEP_MM = 0.5
 MOST_MM = 60.0
 """An edge that has to move further wants another size (common practice, no source)."""
+MOST_FLARE_MM = 150.0
+"""Flare beyond this at an edge is another kind of skirt (common practice, no source)."""
 TRIES = 4
 Make = Callable[[float], Sequence[Alteration]]
 
@@ -44,7 +46,7 @@ def looser(outfit: Outfit, one: Sewn, level: Level) -> Cure | None:
     each = math.copysign(math.ceil(abs(by_all) / edges / STEP_MM) * STEP_MM, by_all)
     for _ in range(TRIES):
         steps = tuple(make(each))
-        if abs(each) > MOST_MM or not steps:
+        if abs(each) > (MOST_FLARE_MM if level.name.endswith("in a step") else MOST_MM) or not steps:
             return None
         if _is_good(outfit, one, steps, level.name):
             return _cure(one, steps)
