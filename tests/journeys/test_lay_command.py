@@ -52,6 +52,52 @@ def test_what_does_not_fit_says_why_and_what_would(tmp_path: Path, capsys: pytes
     assert answer["choices"]
 
 
+def test_what_would_be_accepted_is_tried_and_proven(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    path = _asked(tmp_path, {"width_mm": 150, "length_mm": 390})
+    value = json.loads(path.read_text(encoding="utf-8"))
+    value["accept"] = [
+        {"say": "Let one go.", "loss": 3, "pieces": {"pocket": {"quantity": 1}}},
+        {"shorter": {"pieces": ["pocket"], "at_mm": 150, "most_mm": 50}},
+    ]
+    path.write_text(json.dumps(value), encoding="utf-8")
+    assert main(["lay", str(path), "--json", "--passes", "60"]) == 1
+    told = json.loads(capsys.readouterr().out)["choices"]
+    assert [one["say"] for one in told][:1] == ["Make pocket 0.6 cm shorter."]
+    assert "Let one go." in [one["say"] for one in told]
+    assert all(one["proven"] for one in told)
+
+
+def test_how_much_longer_it_could_be_is_proven(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    path = _asked(tmp_path, {"width_mm": 150, "length_mm": 430})
+    value = json.loads(path.read_text(encoding="utf-8"))
+    value["longer"] = {"pieces": ["pocket"], "at_mm": 150, "most_mm": 50}
+    path.write_text(json.dumps(value), encoding="utf-8")
+    assert main(["lay", str(path), "--json", "--passes", "60"]) == 0
+    longer = json.loads(capsys.readouterr().out)["longer"]
+    assert longer["proven"] and 10 <= longer["by_mm"] <= 15
+
+
+@pytest.mark.parametrize(
+    "beside",
+    [
+        {"accept": {}}, {"accept": [1]}, {"accept": [{"say": "x"}]}, {"accept": [{"say": "x", "without": ["hat"]}]},
+        {"accept": [{"say": "", "cloth": {}}]}, {"accept": [{"say": "x", "cloth": {"width_mm": -1}}]},
+        {"accept": [{"say": "x", "pieces": {"pocket": 3}}]}, {"accept": [{"shorter": {"pieces": ["pocket"]}}]},
+        {"longer": 5}, {"longer": {"pieces": ["pocket"], "at_mm": "a", "most_mm": 3}},
+        {"accept": [{"say": "x", "loss": float("nan"), "without": ["pocket"]}]},
+        {"accept": [{"say": "x", "without": [["pocket"]]}]}, {"accept": [{"say": "x", "without": ["pocket"]}]},
+    ],
+)  # fmt: skip
+def test_odd_wishes_give_one_finding(
+    tmp_path: Path, beside: dict[str, Any], capsys: pytest.CaptureFixture[str]
+) -> None:
+    path = _asked(tmp_path, {"width_mm": 150, "length_mm": 430})
+    path.write_text(json.dumps({**json.loads(path.read_text(encoding="utf-8")), **beside}), encoding="utf-8")
+    assert main(["lay", str(path)]) == 2
+    told = capsys.readouterr()
+    assert told.err.startswith("lay-unreadable") and "Traceback" not in told.err
+
+
 @pytest.mark.parametrize("text", ["", "{", "[]", '{"cloth": {"width_mm": NaN}, "pieces": [1]}', "[" * 50_000, "\x00"])
 def test_what_can_not_be_read_gives_one_finding(tmp_path: Path, text: str, capsys: pytest.CaptureFixture[str]) -> None:
     path = tmp_path / "odd.json"

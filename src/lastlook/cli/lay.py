@@ -8,26 +8,20 @@ from __future__ import annotations
 
 import argparse
 import json
-import multiprocessing
-import os
 import sys
 import time
 from collections.abc import Callable
-from multiprocessing.pool import AsyncResult
 from pathlib import Path
 from typing import Any
 
-os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")  # each core has a search of its own; set before numpy starts
-
-from lastlook import finding, lay
+from lastlook import cores, finding, lay
 
 LARGEST_BYTES = 20_000_000
-CORES = 2
-SEARCHED = 0.9
-"""The share of the time that goes into the search; the rest is for what would make it fit."""
-SEEDS_APART = 1000
-"""The second core searches with this much added to the seed."""
-_ended: Any = None
+SEARCHED, SHARED = 0.9, 0.7
+"""The share of the time that goes into the search; the rest is for what would make it fit, more where it was asked."""
+PASSES = 500
+Choices = tuple[lay.Choice, ...]
+Longer = lay.Fitted | None
 
 
 def add(parser: argparse.ArgumentParser) -> None:
@@ -42,12 +36,19 @@ def add(parser: argparse.ArgumentParser) -> None:
 
 def run(args: argparse.Namespace) -> int:
     """Search, print, and return 0 for a proven lay, 1 for none, 2 for a problem that can't be read."""
-    problem = _problem(args.problem)
+    value = _value(args.problem)
+    problem = (value,) if isinstance(value, finding.Finding) else lay.read_problem(value)
     if not isinstance(problem, lay.Problem):
         return _unread(problem, args)
+    accepted = lay.read_accepted(value, problem)
+    if not isinstance(accepted, lay.Accepted):
+        return _unread(accepted, args)
     start = time.monotonic()
-    found = _search(problem, args, start)
-    offered = () if found.fits else _choices(problem, args, start)
+    until = start + max(args.seconds, 0.0)
+    more = accepted.concessions or accepted.shorter or accepted.longer
+    found = _search(problem, args, SHARED if more else SEARCHED)
+    offered = () if found.fits else _choices(problem, accepted, args, until)
+    longer = _longer(problem, accepted, args, until) if found.fits else None
     seconds = round(time.monotonic() - start, 3)
     if args.svg:
         try:
@@ -56,27 +57,28 @@ def run(args: argparse.Namespace) -> int:
             print(f"The drawing can't be written to {args.svg}: {trouble.strerror}.", file=sys.stderr)
             return 2
     if args.json:
-        print(json.dumps(lay.as_json(found, seconds=seconds, choices=offered), ensure_ascii=False))
+        print(json.dumps(lay.as_json(found, seconds=seconds, choices=offered, longer=longer), ensure_ascii=False))
     else:
-        print("\n".join([lay.in_words(problem, found), *lay.choices_in_words(offered)]))
+        told = [lay.in_words(problem, found), *lay.choices_in_words(offered), *lay.longer_in_words(longer)]
+        print("\n".join(told))
     return 0 if found.fits else 1
 
 
-def _problem(name: str) -> lay.Problem | tuple[finding.Finding, ...]:
+def _value(name: str) -> Any:
+    """Return what the file holds, or the finding that says why that can't be told."""
     try:
         text = sys.stdin.read(LARGEST_BYTES + 1) if name == "-" else _read(Path(name))
         if len(text) > LARGEST_BYTES:
-            return (_cannot(f"{name} is longer than {LARGEST_BYTES // 1_000_000} MB."),)
-        value = json.loads(text)
+            return _cannot(f"{name} is longer than {LARGEST_BYTES // 1_000_000} MB.")
+        return json.loads(text)
     except OSError as trouble:
-        return (_cannot(f"{name} can't be opened: {trouble.strerror}."),)
+        return _cannot(f"{name} can't be opened: {trouble.strerror}.")
     except UnicodeDecodeError:
-        return (_cannot(f"{name} is no text."),)
+        return _cannot(f"{name} is no text.")
     except RecursionError:
-        return (_cannot(f"{name} nests brackets too deep."),)
+        return _cannot(f"{name} nests brackets too deep.")
     except ValueError as trouble:
-        return (_cannot(f"{name} is no JSON: {trouble}."),)
-    return lay.read_problem(value)
+        return _cannot(f"{name} is no JSON: {trouble}.")
 
 
 def _read(path: Path) -> str:
@@ -101,49 +103,26 @@ def _unread(found: tuple[finding.Finding, ...], args: argparse.Namespace) -> int
     return 2
 
 
-def _search(problem: lay.Problem, args: argparse.Namespace, start: float) -> lay.Lay:
-    """Search on as many cores as there are, at most two; with --passes the answer is the same each time."""
-    seeds = [args.seed + spot * SEEDS_APART for spot in range(min(CORES, os.cpu_count() or 1))]
-    until = start + max(args.seconds, 0.0) * SEARCHED
+def _search(problem: lay.Problem, args: argparse.Namespace, share: float) -> lay.Lay:
+    """Search on every core for a share of the time; with --passes the answer is the same each time."""
     if args.passes is not None:
         return lay.search(problem, seed=args.seed, passes=max(args.passes, 1))
-    if len(seeds) == 1:
-        return lay.search(problem, seed=args.seed, may_go_on=_clock(until))
-    context = multiprocessing.get_context()
-    ended = context.Event()
-    with context.Pool(len(seeds), _share, (ended,)) as pool:
-        pending = [pool.apply_async(_one, (problem, seed, until)) for seed in seeds]
-        return lay.best_of(_gather(pending, ended))
+    return cores.search(cores.Asked(problem, args.seconds * share, args.seed))
 
 
-def _choices(problem: lay.Problem, args: argparse.Namespace, start: float) -> tuple[lay.Choice, ...]:
+def _choices(problem: lay.Problem, accepted: lay.Accepted, args: argparse.Namespace, until: float) -> Choices:
     """Return what would make it fit, in what is left of the time; with --passes, in so many passes each."""
-    if args.passes is not None:
-        return lay.choices(lay.usual(problem), seed=args.seed, passes=args.passes)
-    until = start + max(args.seconds, 0.0)
-    return lay.choices(lay.usual(problem), seed=args.seed, may_go_on=_clock(until))
+    passes, go = (PASSES, _clock(until)) if args.passes is None else (max(args.passes, 1), None)
+    return lay.would_fit(problem, accepted, seed=args.seed, passes=passes, may_go_on=go)
 
 
-def _gather(pending: list[AsyncResult[lay.Lay]], ended: Any) -> list[lay.Lay]:
-    """Return all answers; once one search ends with a lay, the others are asked to end too."""
-    while not all(one.ready() for one in pending):
-        if any(one.ready() and one.get().fits for one in pending):
-            ended.set()
-        time.sleep(0.005)
-    return [one.get() for one in pending]
-
-
-def _share(ended: Any) -> None:
-    global _ended
-    _ended = ended
-
-
-def _one(problem: lay.Problem, seed: int, until: float) -> lay.Lay:
-    return lay.search(problem, seed=seed, may_go_on=_clock(until))
+def _longer(problem: lay.Problem, accepted: lay.Accepted, args: argparse.Namespace, until: float) -> Longer:
+    """Return by how much the pieces could be longer, where that was asked."""
+    if accepted.longer is None:
+        return None
+    passes, go = (PASSES, _clock(until)) if args.passes is None else (max(args.passes, 1), None)
+    return lay.could_be_longer(problem, accepted.longer, seed=args.seed, passes=passes, may_go_on=go)
 
 
 def _clock(until: float) -> Callable[[lay.Progress], bool]:
-    def may_go_on(progress: lay.Progress) -> bool:
-        return time.monotonic() < until and not (_ended is not None and _ended.is_set())
-
-    return may_go_on
+    return lambda progress: time.monotonic() < until

@@ -1,5 +1,6 @@
 """Paper pieces on a cloth: a search for a lay, and a judge that proves it."""
 
+from lastlook.lay.accept import Accepted, Band, could_be_longer, read_accepted, would_fit
 from lastlook.lay.answer import as_json, placement_as_json, read_placements
 from lastlook.lay.ask import read_problem
 from lastlook.lay.choices import Choice, Concession, Fitted, choices, longer, shorter, usual, with_joint
@@ -12,11 +13,13 @@ from lastlook.lay.placement import BOTH, ONE, Judgement, Lay, LeftOver, Placemen
 from lastlook.lay.rest import headline, rest_in_words, worth_keeping
 from lastlook.lay.search import Goal, best_of, search, search_many
 from lastlook.lay.wanted import Match, Pieced, Problem, Wanted
-from lastlook.lay.words import choices_in_words, in_words
+from lastlook.lay.words import choices_in_words, in_words, longer_in_words
 
 __all__ = [
     "BOTH",
     "ONE",
+    "Accepted",
+    "Band",
     "Choice",
     "Cloth",
     "Concession",
@@ -44,6 +47,7 @@ __all__ = [
     "by_tape",
     "choices",
     "choices_in_words",
+    "could_be_longer",
     "cutting_order",
     "grainline",
     "headline",
@@ -54,7 +58,9 @@ __all__ = [
     "laid_outlines",
     "left_over",
     "longer",
+    "longer_in_words",
     "placement_as_json",
+    "read_accepted",
     "read_placements",
     "read_problem",
     "rest_in_words",
@@ -65,4 +71,5 @@ __all__ = [
     "usual",
     "with_joint",
     "worth_keeping",
+    "would_fit",
 ]

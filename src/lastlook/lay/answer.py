@@ -6,11 +6,13 @@ from collections.abc import Sequence
 from typing import Any
 
 from lastlook.finding import as_json as finding_as_json
-from lastlook.lay.choices import Choice
+from lastlook.lay.choices import Choice, Fitted
 from lastlook.lay.placement import Lay, Placement
 
 
-def as_json(lay: Lay, *, seconds: float | None = None, choices: Sequence[Choice] = ()) -> dict[str, Any]:
+def as_json(
+    lay: Lay, *, seconds: float | None = None, choices: Sequence[Choice] = (), longer: Fitted | None = None
+) -> dict[str, Any]:
     """Return a lay as plain values; coordinates in mm to five places, angles as they are."""
     return {
         "fits": lay.fits,
@@ -22,6 +24,7 @@ def as_json(lay: Lay, *, seconds: float | None = None, choices: Sequence[Choice]
         "used_share": round(lay.used_share, 5),
         "placements": [placement_as_json(one) for one in lay.placements],
         "choices": [_choice(one) for one in choices],
+        "longer": _longer(longer),
         "findings": [finding_as_json(one) for one in lay.findings],
         "seconds": seconds,
         "seed": lay.seed,
@@ -38,6 +41,14 @@ def _choice(one: Choice) -> dict[str, Any]:
         "proven": one.lay.proven,
         "placements": [placement_as_json(placed) for placed in one.lay.placements],
     }
+
+
+def _longer(one: Fitted | None) -> dict[str, Any] | None:
+    """Return by how much the pieces could be longer, with the lay that proves it; None where nobody asked."""
+    if one is None:
+        return None
+    placements = [placement_as_json(placed) for placed in one.lay.placements]
+    return {"by_mm": round(one.amount_mm, 4), "proven": one.lay.proven, "placements": placements}
 
 
 def placement_as_json(one: Placement) -> dict[str, Any]:

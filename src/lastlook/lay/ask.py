@@ -62,7 +62,7 @@ def read_problem(value: Any) -> Problem | tuple[Finding, ...]:
 
 def _problem(value: Any) -> Problem:
     whole = _mapping(value, "problem")
-    _no_others(whole, frozenset({"cloth", "pieces"}), "problem")
+    _no_others(whole, frozenset({"cloth", "pieces", "accept", "longer"}), "problem")
     pieces = whole.get("pieces")
     if not isinstance(pieces, list) or not pieces:
         raise _Unread("pieces", "The problem names no pieces.", "Write at least one piece under “pieces”.")
@@ -133,10 +133,16 @@ def _shrunk(cloth: Cloth, value: Any, fact: str) -> Cloth:
     def shrink(outline: Outline) -> Outline:
         return tuple((x * along, y * across) for x, y in outline)
 
+    repeat = cloth.repeat and Repeat(
+        cloth.repeat.across_mm and cloth.repeat.across_mm * across,
+        cloth.repeat.along_mm and cloth.repeat.along_mm * along,
+        shrink((cloth.repeat.offset,))[0],
+    )
     return Cloth(
         cloth.width_mm * across, cloth.length_mm and cloth.length_mm * along,
         cloth.outline and shrink(cloth.outline), tuple(map(shrink, cloth.flaws)), cloth.fold,
-        cloth.partial_mm, cloth.one_way, cloth.selvedge_mm, cloth.gap_mm, cloth.repeat, cloth.sides_alike,
+        min(cloth.partial_mm, cloth.width_mm * across / 2), cloth.one_way, cloth.selvedge_mm * across, cloth.gap_mm,
+        repeat, cloth.sides_alike,
     )  # fmt: skip
 
 

@@ -97,10 +97,10 @@ def shorter(
 ) -> Fitted | None:
     """Return the least amount found by which `at` must shorten for everything to fit; None where none up to most.
 
-    `at(amount_mm)` gives the problem with that much taken off. Between an amount that fits and one that was not
-    found to fit, the middle is tried, down to 5 mm; so the true least may be a little less.
+    `at(amount_mm)` gives the problem with that much taken off; as it is, nothing was found. Between an amount that
+    fits and one that was not found to fit, the middle is tried, down to 5 mm; so the true least may be a little less.
     """
-    return _narrow(at, 0.0, most_mm, _Try(seed, passes, may_go_on))
+    return _between(at, 0.0, most_mm, _Try(seed, passes, may_go_on))
 
 
 def longer(
@@ -112,7 +112,9 @@ def longer(
     may_go_on: GoOn | None = None,
 ) -> Fitted | None:
     """Return the largest amount found that `at` could be longer by; None where not even zero was found to fit."""
-    return _narrow(at, most_mm, 0.0, _Try(seed, passes, may_go_on))
+    attempt = _Try(seed, passes, may_go_on)
+    lay = attempt.lay(at(most_mm))
+    return Fitted(most_mm, at(most_mm), lay) if lay.fits else _between(at, most_mm, 0.0, attempt)
 
 
 @dataclass(frozen=True)
@@ -126,11 +128,8 @@ class _Try:
         return search(problem, seed=self.seed, passes=self.passes, may_go_on=self.may_go_on, goal=Goal.FIT)
 
 
-def _narrow(at: Callable[[float], Problem], wished: float, easy: float, attempt: _Try) -> Fitted | None:
-    """Return what fits nearest to the wished amount, between it and the easy one."""
-    lay = attempt.lay(at(wished))
-    if lay.fits:
-        return Fitted(wished, at(wished), lay)
+def _between(at: Callable[[float], Problem], wished: float, easy: float, attempt: _Try) -> Fitted | None:
+    """Return what fits nearest to the wished amount, which was not found to fit, between it and the easy one."""
     lay = attempt.lay(at(easy))
     if not lay.fits:
         return None

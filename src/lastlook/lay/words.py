@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from lastlook.finding import say
-from lastlook.lay.choices import Choice
+from lastlook.lay.choices import Choice, Fitted
 from lastlook.lay.placement import Lay
 from lastlook.lay.rest import headline
 from lastlook.lay.wanted import Problem
@@ -29,3 +29,12 @@ def choices_in_words(choices: Sequence[Choice]) -> list[str]:
         return []
     lines = [f"  - {one.concession.say} It then takes {one.lay.used_length_mm / 10:.1f} cm." for one in choices]
     return ["", "What would make it fit, each proven by a lay of its own:", *lines]
+
+
+def longer_in_words(longer: Fitted | None) -> list[str]:
+    """Return by how much the pieces could be longer, a line, or none where nobody asked."""
+    if longer is None:
+        return []
+    if longer.amount_mm <= 0:
+        return ["No longer pieces were found to fit."]
+    return [f"It could be {longer.amount_mm / 10:.1f} cm longer; that is proven by a lay of its own."]

@@ -48,13 +48,19 @@ class Taste:
     large_first: float
     slack: float
     """How much of the board's slack jobs may overlap."""
+    spare: float
+    """How much of the spare ground is left to be used, as a share."""
+    along: float
+    """How much of what isn't left is taken off along the cloth, as a share; the rest across it."""
 
 
 def taste(breadth: int, tries: int, chance: random.Random) -> Taste:
     """Return a taste by chance."""
     low, high = IN_DANGER
     danger = low * (high / low) ** chance.random()
-    return Taste(breadth, tries, chance.randrange(8), danger, chance.uniform(*LARGE_FIRST), chance.choice(SLACKS))
+    large, slack = chance.uniform(*LARGE_FIRST), chance.choice(SLACKS)
+    spare = chance.choice((1.0, chance.random(), chance.random()))
+    return Taste(breadth, tries, chance.randrange(8), danger, large, slack, spare, chance.choice((0.0, 0.5, 0.5, 1.0)))
 
 
 @dataclass(frozen=True, eq=False)
@@ -86,8 +92,9 @@ class Half:
 class Builder:
     """Builds lays on one board, up to one length."""
 
-    def __init__(self, board: Board, columns: Callable[[int], int]) -> None:
+    def __init__(self, board: Board, columns: Callable[[int], int], length_mm: float) -> None:
         self.board = board
+        self.length_mm = length_mm
         kinds: dict[tuple[str, tuple[int, ...], int], list[int]] = {}
         for job, one in enumerate(board.jobs):
             kinds.setdefault((one.wanted.id, board.of_job[job], one.part), []).append(job)
@@ -99,7 +106,7 @@ class Builder:
         self.areas = [0.0] * len(self.kinds)
         self.rows = tuple(self._rows())
         self.whole = self._start()
-        self.total = float(np.count_nonzero(self._ways(self.whole) > 0.5))
+        self.total = self._reached(self.whole)
 
     def _size(self) -> tuple[int, int]:
         """Return a lattice that holds every place of every variant, of sizes that transform quickly."""
@@ -140,6 +147,38 @@ class Builder:
             free[spot, : ground.shape[0], : ground.shape[1]] = ground == 0
         left = tuple(len(jobs) for jobs in self.kinds)
         return Half((), left, tuple(range(len(self.rows))), free)
+
+    def _reached(self, half: Half) -> float:
+        """Return how many spots can be covered at all."""
+        return float(np.count_nonzero(self._ways(half) > 0.5))
+
+    def _drawn_in(self, by: Taste, chance: random.Random) -> Half:
+        """Return the empty cloth less some of its spare ground: what lies tight there shows its waste the sooner."""
+        need = sum(area * left for area, left in zip(self.areas, self.whole.left, strict=True))
+        spare = self.total / max(need, 1.0) - 1
+        bands = {variant.band for variant in self.board.variants}
+        if spare <= 0 or by.spare == 1.0 or len(bands) > 1:
+            return self.whole
+        band = bands.pop()
+        share = (1 + spare * by.spare) / (1 + spare)
+        free = self.whole.free.copy()
+        for axis, power in ((0, by.along), (1, 1 - by.along)):
+            step = self.board.step[axis]
+            low, high = band.low[axis] / step, min(band.high[axis], math.inf if axis else self.length_mm) / step
+            off = (high - low) * (1 - share**power)
+            folded = band.fold_at is not None and band.axis == axis
+            far = not band.fold_is_high if folded else chance.random() < 0.5
+            self._bound(free, axis, (low, high - off) if far else (low + off, high))
+        return Half((), self.whole.left, self.whole.rows, free)
+
+    def _bound(self, free: Flags, axis: int, ends: tuple[float, float]) -> None:
+        """Take away the places where a piece would reach beyond the ends, in lattice steps."""
+        for spot, number in enumerate(self.whole.rows):
+            row = self.rows[number]
+            first = max(0, math.ceil(ends[0] - row.corner[axis] - 0.5))
+            last = max(0, math.floor(ends[1] - row.corner[axis] - row.size[axis] + 1.5))
+            free[(spot, slice(None, first)) if axis == 0 else (spot, slice(None), slice(None, first))] = 0
+            free[(spot, slice(last + 1, None)) if axis == 0 else (spot, slice(None), slice(last + 1, None))] = 0
 
     def _ways(self, half: Half) -> Counts:
         """Return for every spot in how many ways it can still be covered."""
@@ -191,17 +230,18 @@ class Builder:
                 free[k, (at[0] - shift[0]) % mx :: mx, (at[1] - shift[1]) % my :: my] = kept
         return (*half.phase, (group, at))
 
-    def _scored(self, half: Half, by: Taste) -> Half:
+    def _scored(self, half: Half, by: Taste, total: float) -> Half:
         ways = self._ways(half)
         danger = by.in_danger * self.size[0] * self.size[1] / 10_000
         covered = sum(self.areas[kind] for kind, _, _ in half.lying)
         sure = float(np.sum(np.where(ways > 0.5, ways / (ways + danger), 0.0)))
-        score = self.total - covered - sure + half.lost / COARSE**2 - by.large_first * covered
+        score = total - covered - sure + half.lost / COARSE**2 - by.large_first * covered
         return Half(half.lying, half.left, half.rows, half.free, half.phase, score, half.lost)
 
     def build(self, by: Taste, chance: random.Random, go: Callable[[], bool]) -> list[Half]:
         """Return the best lays that were built, the best first; none when there is no more time."""
-        best = [self.whole]
+        best = [self._drawn_in(by, chance)]
+        total = self._reached(best[0])
         while any(best[0].left):
             seen: set[frozenset[Lying]] = set()
             nexts = []
@@ -213,7 +253,7 @@ class Builder:
                     key = frozenset([*half.lying, (row.kind, row.variant, place)])
                     if key not in seen:
                         seen.add(key)
-                        nexts.append(self._scored(self._laid(half, spot, place, by.slack), by))
+                        nexts.append(self._scored(self._laid(half, spot, place, by.slack), by, total))
             if not nexts:
                 break
             best = _unlike(nexts, by.breadth) if any(nexts[0].left) else sorted(nexts, key=lambda one: one.score)

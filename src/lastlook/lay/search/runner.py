@@ -92,7 +92,7 @@ class Runner:
         state.length_mm = length_mm
         builder = self._builder
         if builder is None or self._built_mm != length_mm:
-            builder = self._builder = Builder(self.board, state.columns)
+            builder = self._builder = Builder(self.board, state.columns, length_mm)
             self._built_mm = length_mm
         by = taste(BREADTHS[turn % len(BREADTHS)], TRIES, self.hunt.chance)
         halves = builder.build(by, self.hunt.chance, self.hunt.go)
@@ -161,7 +161,7 @@ class Runner:
     def loosen(self, length_mm: float, passes: int) -> bool:
         """Search with overlap for so many passes; return whether a lay was found."""
         state = self.state
-        if any(number < 0 for number in state.variant) and not self._begin_anew():
+        if self.hunt.stopped or (any(number < 0 for number in state.variant) and not self._begin_anew()):
             return False
         lowest, since, tried = math.inf, 0, math.inf
         low_state = state.kept()
@@ -173,7 +173,7 @@ class Runner:
                 low_state = state.kept()
             else:
                 since += 1
-            if total == 0 or (len(self.board.jobs) <= FEW_JOBS and total < tried and self._is_near()):
+            if total == 0 or (self._is_few() and total < tried and self._is_near()):
                 tried = total
                 apart = self._push(length_mm, state.spots())
                 if self._take(apart):
@@ -236,7 +236,7 @@ class Runner:
         if hunt.best is None:
             return
         until = math.inf if passes is None else hunt.passes + passes
-        ratio = 0.02
+        ratio, turn = 0.02, 0
         self._pull_in()
         while not hunt.stopped and hunt.passes < until:
             kept = state.kept()
@@ -245,7 +245,7 @@ class Runner:
             state.length_mm = length
             self._clamp()
             budget = int(min(STRIKE_PASSES * 2, until - hunt.passes))
-            if self.loosen(length, budget):
+            if self.loosen(length, budget) or (passes is None and self._is_few() and self.build(length, turn)):
                 self._pull_in()
                 ratio = min(ratio * 1.3, 0.03)
             else:
@@ -255,6 +255,10 @@ class Runner:
                     disturb(state)
                 ratio = max(ratio * 0.6, 0.0005)
             state.weights[:] = 1
+            turn += 1
+
+    def _is_few(self) -> bool:
+        return len(self.board.jobs) <= FEW_JOBS
 
     def _pull_in(self) -> None:
         """Shorten the lay just found without changing who lies beside whom, by ever smaller steps."""
