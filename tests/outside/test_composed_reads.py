@@ -74,3 +74,14 @@ def test_a_garment_in_one_piece_is_judged_round_the_body(name: str) -> None:
     band = 0.0 if "pullover" in name else 25.0 - gauge.width_mm(2).best
     assert girth.best + band == pytest.approx(wanted["bust girth"])
     assert shapes["Sleeve"].width(gauge, 2).best == pytest.approx(wanted["upper sleeve girth"])
+
+
+def test_the_rows_beside_a_neck_lie_folded_with_their_yoke() -> None:
+    """A yoke's first rows go back and forth on what is a tube: they lie in two layers like its rounds."""
+    who = wearer.Wearer("her", tuple(wearer.by_tape(one, float(mm)) for one, mm in BODY.items()))
+    gauge = gauge_of(20, 28, Origin.MEASURED)
+    (yoke, _) = compose.GARMENTS["neck-down-pullover"](who, compose.Asked(gauge)).pieces
+    outline = knit.outline(yoke, gauge)
+    assert outline is not None and yoke.cast_on
+    at_neck = [segment.start.x for segment in outline.segments if abs(segment.start.y) < 1e-6]
+    assert max(at_neck) - min(at_neck) == pytest.approx(gauge.width_mm(yoke.cast_on / 2).best)

@@ -2,12 +2,15 @@
 
 Left and right are those of the right side. A decrease or increase slopes the edge over its row; a bind-off, a
 cast-on or a holder makes a step where its row begins. What is shaped inside the row takes from both edges alike.
-Rounds lie flat, so that their width is half of their stitches. One gauge serves the whole piece.
+Rounds lie flat, so that their width is half of their stitches; rows worked back and forth on a tube, like those
+beside the neck of a yoke, lie folded with it. One gauge serves the whole piece.
 """
 
 from __future__ import annotations
 
+import itertools
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from lastlook.geometry import Path, Point, polygon
@@ -15,6 +18,8 @@ from lastlook.knit.worked import Act, Shaping, Side, WorkedPiece, WorkedRow
 from lastlook.quantity import Gauge, Missing
 
 STEPS = frozenset({Act.BIND_OFF, Act.CAST_ON, Act.HOLD, Act.PICK_UP})
+MOST_OF_IT = 0.6
+"""A heel is worked on half of a sock's stitches and lies by itself; a yoke beside its neck has nearly all."""
 LESS = frozenset({Act.DECREASE, Act.BIND_OFF, Act.HOLD})
 
 
@@ -33,13 +38,13 @@ def outline(piece: WorkedPiece, gauge: Gauge) -> Path | None:
     """
     if not piece.rows or isinstance(gauge.rows, Missing):
         return None
-    first = piece.rows[0]
+    first, folded = piece.rows[0], _folded(piece.rows)
     count = piece.cast_on or first.before or first.after
-    ends = _Ends(0.0, _lying(first, count))
+    ends = _Ends(0.0, _lying(count, folded[0]))
     left: list[Point] = [(ends.left, 0.0)]
     right: list[Point] = [(ends.right, 0.0)]
     for number, row in enumerate(piece.rows, 1):
-        after = _after(ends, row)
+        after = _after(ends, row, folded[number - 1])
         if any(one.act in STEPS and one.edge != "right" for one in row.shapings):
             left.append((after.left, number - 1.0))
         if any(one.act in STEPS and one.edge != "left" for one in row.shapings):
@@ -52,17 +57,32 @@ def outline(piece: WorkedPiece, gauge: Gauge) -> Path | None:
     return polygon(corners) if len(corners) > 2 else None
 
 
-def _lying(row: WorkedRow, count: float) -> float:
+def _folded(rows: Sequence[WorkedRow]) -> list[bool]:
+    """Return which rows lie in two layers: rounds, and the rows that go on with nearly all of a round's stitches."""
+    out = [row.side is Side.ROUND for row in rows]
+    start = 0
+    for in_rounds, stretch in itertools.groupby(rows, key=lambda row: row.side is Side.ROUND):
+        these = list(stretch)
+        stop = start + len(these)
+        if not in_rounds and start:
+            out[start:stop] = [these[0].before > MOST_OF_IT * rows[start - 1].before] * len(these)
+        elif not in_rounds and stop < len(rows):
+            out[start:stop] = [these[-1].after > MOST_OF_IT * rows[stop].before] * len(these)
+        start = stop
+    return out
+
+
+def _lying(count: float, is_folded: bool) -> float:
     """Return over how many stitches a count lies flat."""
-    return count / 2 if row.side is Side.ROUND else float(count)
+    return count / 2 if is_folded else float(count)
 
 
-def _after(ends: _Ends, row: WorkedRow) -> _Ends:
+def _after(ends: _Ends, row: WorkedRow, is_folded: bool) -> _Ends:
     """Return the ends of a row; what its shapings don't account for is shared by both edges."""
-    part = 0.5 if row.side is Side.ROUND else 1.0
+    part = 0.5 if is_folded else 1.0
     left = ends.left + part * sum(_inwards(one) for one in row.shapings if one.edge == "left")
     right = ends.right - part * sum(_inwards(one) for one in row.shapings if one.edge == "right")
-    over = (right - left) - _lying(row, row.after)
+    over = (right - left) - _lying(row.after, is_folded)
     return _Ends(left + over / 2, right - over / 2)
 
 
