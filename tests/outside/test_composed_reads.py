@@ -83,5 +83,5 @@ def test_the_rows_beside_a_neck_lie_folded_with_their_yoke() -> None:
     (yoke, _) = compose.GARMENTS["neck-down-pullover"](who, compose.Asked(gauge)).pieces
     outline = knit.outline(yoke, gauge)
     assert outline is not None and yoke.cast_on
-    at_neck = [point.x for point in outline.points() if abs(point.y) < 1e-6]
+    at_neck = [x for x, y in outline.points() if abs(y) < 1e-6]
     assert max(at_neck) - min(at_neck) == pytest.approx(gauge.width_mm(yoke.cast_on / 2).best)
