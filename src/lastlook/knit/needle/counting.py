@@ -11,6 +11,7 @@ from lastlook.knit.needle.state import Count, Hands
 from lastlook.leaflet import instruction as say
 from lastlook.leaflet.instruction import Step
 
+SLIPPED = re.compile(r"(?i)\bslip (?:the )?last (\d+)(?: ?[(\[]([\d ,–-]+)[)\]])? st")
 ARRANGED = re.compile(r"(?i)\b(?:these|the|all) (\d+)\b")
 """'Arrange these 18 sts. on three needles'."""
 
@@ -113,7 +114,10 @@ def _rows(hands: Hands, step: say.Printed, stated: int) -> None:
 
 def _part(hands: Hands, step: say.Printed, stated: int) -> None:
     """A count on one needle or of held stitches; compared where there is such a group."""
-    if stated == hands.live.n:
+    if step.of == "part" and hands.counted and hands.slipped and hands.live.rounds:
+        compare(hands, step.span, stated, hands.counted + hands.slipped, "part")
+        hands.counted = hands.slipped = 0
+    elif stated == hands.live.n:
         compare(hands, step.span, stated, stated, step.of)
     else:
         near = [live.n for live in hands.held] + list(hands.kept.values())
@@ -122,6 +126,15 @@ def _part(hands: Hands, step: say.Printed, stated: int) -> None:
             compare(hands, step.span, stated, stated, step.of)
         elif step.of == "part":
             hands.claimed = (step.span, stated)
+
+
+def count_off(hands: Hands, words: str) -> None:
+    """'K 14, slip the last 14 of the round to the same needle': both together are the heel's."""
+    said = SLIPPED.search(words)
+    if said is None or not hands.counted:
+        return
+    values = [int(said[1]), *(int(one) for one in re.findall(r"\d+", said[2] or ""))]
+    hands.slipped = values[hands.world.size] if len(values) == hands.world.sizes else values[0]
 
 
 def needles(hands: Hands, step: Step) -> None:

@@ -158,6 +158,8 @@ def _works_on_part(hands: Hands, step: Step) -> bool:
 
 def _nothing(hands: Hands, step: Step) -> None:
     hands.done(step)
+    if hands.live.rounds:
+        counting.count_off(hands, hands.words_of(step.span))
     if isinstance(step, say.Nothing) and step.why in sight.PROSE:
         sight.doubt(hands, step.span)
 

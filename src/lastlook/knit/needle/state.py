@@ -160,6 +160,10 @@ class Hands:
     """The step after the one that is being carried out."""
     row_begun: bool = False
     """Whether a row was named, 'Next round', and what it is comes in the words after."""
+    counted: int = 0
+    """Stitches of a round that were counted off by knitting them, for the heel."""
+    slipped: int = 0
+    """Stitches slipped to the same needle."""
     heel_taken: int = 0
     """Stitches of the heel that were knitted on to the last needle after picking up along it."""
     needle_parts: list[int] = field(default_factory=list)

@@ -151,6 +151,7 @@ def attempt(hands: Hands, step: RowOf, run: Run) -> None:
     full = solved.left <= 0 or solved.reached or solved.turned or solved.parted or bool(solved.held)
     if not full and (step.label is None or _goes_on(hands)) and hands.cast_on != 0:
         hands.pending, hands.pending_step = list(run), step
+        hands.counted = solved.used if solved.used == solved.gives else 0
         if run == step.run:
             hands.pending = list(step.run)
         return
