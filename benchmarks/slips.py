@@ -163,15 +163,15 @@ def _tried(words: list[str]) -> str:
     for path in sorted(SHARED.glob("*.txt")) if SHARED.is_dir() else []:
         plain[path.name] = path.read_text(encoding="utf-8")
     by_hand = _counted("judged by hand", plain, set(_consistent()), [*own(), *shared()], words)
-    made = slips_made.leaflets()
+    made = slips_made.leaflets(4, 8)
     texts = {f"{one.name} {number}": one.text(one.figures) for number, one in enumerate(made)}
     by_sums = _counted("judged by sums", texts, set(texts), list(slips_made.changes(made)), words)
     both = [by_hand, by_sums]
     many = sum(sum(one.came.values()) for one in both)
     head = ["# Single-number slips", "", "Run by `python -m benchmarks slips keep` on 2 cores, "
             f"{many} changed leaflets in {time.monotonic() - began:.0f} s.", "",
-            "Which changes can be proven wrong from the text is decided without the reader: by hand in the truths of",
-            "the leaflets, and by sums in leaflets that were made for this (`benchmarks/slips_made.py`).", ""]  # fmt: skip
+            "Which changes can be proven wrong from the text is decided without the reader: by hand in the truths",
+            "of the leaflets, and by sums in leaflets made for this (`benchmarks/slips_made.py`).", ""]  # fmt: skip
     return "\n".join([*head, *(line for one in both for line in _table(one))])
 
 

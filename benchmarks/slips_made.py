@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import random
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 ROWS_PER_INCH = 8
 EASED_ROWS = 2
@@ -261,16 +261,24 @@ class Changed:
     text: str
 
 
-def leaflets(seeds: int = 4) -> list[Made]:
-    """Return the made leaflets; the same ones every time."""
+def leaflets(seeds: int = 4, more: int = 0) -> list[Made]:
+    """Return the made leaflets; the same ones every time. Of `more` only cadences and lengths are changed."""
     makers = (raglan, cap, scarf, vest)
-    return [make(random.Random(seed)) for seed in range(seeds) for make in makers]
+    out = [make(random.Random(seed)) for seed in range(seeds) for make in makers]
+    for seed in range(seeds, seeds + more):
+        for make in (raglan, vest):
+            one = make(random.Random(seed))
+            few = {name: sort for name, sort in one.sorts.items() if sort in ("cadences", "lengths")}
+            out.append(replace(one, sorts=few))
+    return out
 
 
 def changes(made: list[Made]) -> Iterator[Changed]:
     """Yield every change that the oracle can judge."""
     for number, one in enumerate(made):
         for name, values in one.figures.items():
+            if name not in one.sorts:
+                continue
             for size, value in enumerate(values):
                 for new in _others(value, one.sorts[name]):
                     fresh = one.figures | {name: [new if n == size else each for n, each in enumerate(values)]}

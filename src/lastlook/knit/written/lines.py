@@ -131,7 +131,8 @@ def _row(sheet: Sheet, name: str, row: WorkedRow, divides: tuple[int, ...], croc
     waits = row.used - row.gives if not row.shapings and row.gives < row.used == ahead else 0
     if waits and not crochet:
         sheet.held += waits
-        instep = " for the instep" if "heel" in sheet.marks.values() else ""
+        # What waits while the work goes back and forth out of a round is the instep of a sock.
+        instep = " for the instep" if row.side is Side.ROUND or "heel" in sheet.marks.values() else ""
         return f"{label}{_capital(words)}.\nSlip the last {waits} sts on a holder{instep} -- {count} sts."
     if row.used < ahead and not crochet and not _goes_on_whole(sheet):
         rest = ahead - row.used

@@ -95,7 +95,7 @@ def _does(solved: Solved, row: WorkedRow, even: int) -> bool:
     if even:
         gives -= shaped[-1].stitches if shaped[-1].act is Act.INCREASE else -shaped[-1].stitches
         shaped = shaped[:-1]
-    if solved.gives != gives or (solved.spare and solved.left):
+    if solved.gives != gives or solved.spare:
         return False
     mine = sorted((ACTS[one.act].value, one.edge, one.n, one.lean) for one in solved.events)
     theirs = sorted((one.act.value, one.edge, one.stitches, one.lean or "") for one in shaped)

@@ -12,6 +12,8 @@ from lastlook.knit.worked import Ended, WorkedPiece
 from lastlook.knit.written.lines import Scope, Sheet, write_rows
 
 SECTIONS = ("raglan", "armhole", "shoulder", "neck", "cap", "top", "crown", "heel", "toe")
+NAMED_EVERY = 40
+"""Lines after which the size is named again; a page holds more."""
 NAMED = ("FIRST SIDE", "SECOND SIDE", "THIRD PART", "FOURTH PART", "FIFTH PART")
 
 
@@ -29,7 +31,19 @@ def piece_lines(piece: WorkedPiece, parts: list[WorkedPiece], scope: Scope, croc
     if not parts:
         sheet.add(_end(piece))
     _parts(sheet, piece, first, crochet)
-    return [line for line in sheet.lines if line]
+    return _named_often([line for line in sheet.lines if line], scope)
+
+
+def _named_often(lines: list[str], scope: Scope) -> list[str]:
+    """Name the size again so often that it stands on every page that is printed."""
+    if not scope.named:
+        return lines
+    out: list[str] = []
+    for number, line in enumerate(lines):
+        if number and number % NAMED_EVERY == 0:
+            out.append(f"({scope.named.capitalize()}.)")
+        out.append(line)
+    return out
 
 
 def _start(piece: WorkedPiece, count: int) -> str:
