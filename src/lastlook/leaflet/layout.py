@@ -37,6 +37,11 @@ _WITHIN = re.compile(
     r"(?<=[.;:)])\s+(?P<h>[A-Z][A-Za-z'’ ]{1,38}?)(?P<sep>\.?\s?(?:--+|—|–)|[.:]\s?-+(?=\s?[A-Za-z])|:\s)(?=\s*\S)"
 )
 """Heads further on in a line, as newspapers print them: '… 34 in. Materials.—Five ounces. Back.—Cast on 82 sts.'"""
+_BARE = re.compile(
+    r"(?<=[.;:)])\s+(?P<h>(?:(?:Left|Right|The) )?(?:Back|Fronts?|Sleeves?|Collar|Neckband|Pockets?|Belt|Yoke|Cuffs?))\s+"
+    r"(?=(?:With|Using|Cast|Commence|Begin|Pick|Work as|Work exactly)\b)"
+)
+"""A piece named without any stop, between a sentence's end and a verb: '… to 1 in. Back With No. 12 needles cast on'."""
 _ROWISH = re.compile(r"\b(?:row|rows|rnd|rnds|round|rounds|needle|st|sts|dec|inc|next|repeat|rep)\b", re.I)
 
 
@@ -113,13 +118,15 @@ def _head(line: str, blank: bool) -> tuple[int, int, str, str] | None:
 def _heads_within(line: str, since: int) -> list[tuple[int, int, str, str]]:
     """Return the heads that stand within a line, after its first words; only those that cannot be anything else."""
     out = []
+    for match in _BARE.finditer(line, max(0, since - 1)):
+        out.append((match.start("h"), match.end("h"), match["h"], "piece"))
     for match in _WITHIN.finditer(line, max(0, since - 1)):
         name = match["h"].strip()
         kind = kind_of(name)
         sure = kind in ("piece", "finishing", "gauge", "materials", "legend", "sizes")
         if sure and (not match["sep"].startswith(":") or "-" in match["sep"] or _is_capitals(name)):
             out.append((match.start("h"), match.end("sep"), name, kind))
-    return out
+    return sorted(out)
 
 
 def _is_capitals(name: str) -> bool:

@@ -239,6 +239,10 @@ def run_on(cursor: Cursor, items: Run, since: int) -> Step | None:
     return replace(found, span=span)
 
 
+TOLD_LATER = r"until |when (?:you (?:have|having)|there (?:are|is)) {N}(?: st)?"
+"""How far a shaping goes, told after it: 'increase every 4th row; when you have 60 stitches knit 4 rows'."""
+
+
 def work_more(cursor: Cursor, before: list[Step]) -> Step | None:
     """Read 'until back measures 9 inches', 'ending with a purl row' apart from the words that they belong to."""
     since, spot = cursor.pos, len(before) - 1
@@ -246,8 +250,9 @@ def work_more(cursor: Cursor, before: list[Step]) -> Step | None:
     while spot >= max(0, bound) and isinstance(before[spot], Nothing):
         spot -= 1
     old = before[spot] if spot >= 0 else None
-    if isinstance(old, Shape) and old.cadences and old.cadences[-1].goal == Goal() and cursor.see("until "):
-        far = goal(cursor)
+    if isinstance(old, Shape) and old.cadences and old.cadences[-1].goal == Goal() and cursor.see(TOLD_LATER):
+        reached = cursor.take(r"when (?:you (?:have|having)|there (?:are|is)) (?P<n>{N})(?: st)?(?: on needle)?(?: ,)?")
+        far = Goal(until=figure(reached)) if reached else goal(cursor)
         if far is not None:
             before[spot] = replace(old, cadences=(*old.cadences[:-1], replace(old.cadences[-1], goal=far)))
             return Nothing("told of the step before", span=cursor.span(since))

@@ -88,7 +88,7 @@ def canon(text: str, start: int, end: int, words: Vocabulary, sizes: int) -> Can
     """Return a stretch of the source in canonical words; `sizes` is how many the leaflet has, 0 if unknown."""
     raw: list[Lexeme] = []
     for before, token in _pairs(_mended(tokens(text, start, end), words)):
-        if before is not None and raw and _line_ends(text, before, token):
+        if before is not None and raw and (_line_ends(text, before, token) or _stop_inside(text, before, token)):
             raw.append(Lexeme(".", before.start, before.start))
         raw.append(_lexeme(token, before, words))
     joined = halves(numbers_in_words(ordinal_slips(ells(_without_noise(raw))), words))
@@ -137,44 +137,11 @@ def _mended(stream: list[Token], words: Vocabulary) -> list[Token]:
     return out
 
 
-OPENERS = frozenset(
-    [
-        "continue",
-        "cont",
-        "work",
-        "repeat",
-        "rep",
-        "bind",
-        "cast",
-        "change",
-        "next",
-        "shape",
-        "decrease",
-        "increase",
-        "dec",
-        "inc",
-        "join",
-        "sew",
-        "finish",
-        "now",
-        "place",
-        "slip",
-        "break",
-        "fasten",
-        "row",
-        "rnd",
-        "round",
-        "using",
-        "divide",
-        "leave",
-        "press",
-        "turn",
-        "complete",
-        "cut",
-        "weave",
-        "block",
-    ]
+_OPENERS = (
+    "continue cont work repeat rep bind cast change next shape decrease increase dec inc join sew finish now place slip "
+    "break fasten row rnd round using divide leave press turn complete cut weave block this these with when note then all"
 )
+OPENERS = frozenset(_OPENERS.split())
 """Words that begin a sentence where a line begins with them in a capital."""
 LEADS_ON = frozenset(
     [
@@ -233,6 +200,15 @@ def _line_ends(text: str, gap: Token, after: Token) -> bool:
     if word and word.group().lower() in LEADS_ON:
         return False
     return after.text[:1].isupper() and after.text[1:].islower() and after.text.lower() in OPENERS
+
+
+def _stop_inside(text: str, gap: Token, after: Token) -> bool:
+    """Whether the stop of an abbreviation that is one sign, as in 'yo.', ends the sentence too: a long capital word follows."""
+    if gap.sort is not Sort.SPACE or gap.start < 2 or text[gap.start - 1] != ".":
+        return False
+    special = text[gap.start - 2 : gap.start].lower() in ("o.", "l.") and not text[max(0, gap.start - 4)].isdigit()
+    named = re.search(r"(?i)\b(?:y\.?o|p\.?s\.?s\.?o|t\.?b\.?l)\.$", text[max(0, gap.start - 12) : gap.start])
+    return bool(special and named) and after.text[:1].isupper() and after.text[1:3].islower()
 
 
 def text_between(a: Token, b: Token) -> int:

@@ -25,7 +25,8 @@ def without_purposes(stream: list[Lexeme]) -> list[Lexeme]:
     spot = 0
     while spot < len(stream):
         one = stream[spot]
-        stop = _purpose(stream, spot) if one.canon == "for" and out and _follows_verb(out) else 0
+        stop = _purpose(stream, spot) if one.canon == "for" else 0
+        stop = stop if stop and (_follows_verb(out) or _leads_verb(stream, stop)) else 0
         if stop:
             spot = stop
             continue
@@ -42,6 +43,11 @@ def _follows_verb(out: list[Lexeme]) -> bool:
     ):
         back -= 1
     return back >= 0 and out[back].canon in VERBS
+
+
+def _leads_verb(stream: list[Lexeme], stop: int) -> bool:
+    """Whether a shaping follows at once: 'For V neck decrease 1 stitch'."""
+    return stop < len(stream) and stream[stop].canon in ("dec", "bo") and stop + 1 < len(stream) and bool(stream[stop + 1].figures)
 
 
 def _purpose(stream: list[Lexeme], spot: int) -> int:

@@ -58,7 +58,7 @@ SPECIALS: dict[str, str] = {
     r"s\.[ ]?c\b\.?": "sc",
     r"d\.[ ]?c\b\.?": "dc",
     r"h\.?[ ]?d\.?[ ]?c\b\.?": "hdc",
-    r"d\.?[ ]?p\.?(?=[ ]needles?)": "dp",
+    r"[dD]\.?[ ]?[pP]\.?(?=[ ]needles?)": "dp",
     r"[mM]\.?[ ]?[cC]\.(?=[ ])": "maincolor",
     r"e\.o\.r\.": "every alt row",
 }

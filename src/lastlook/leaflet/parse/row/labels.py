@@ -24,7 +24,7 @@ def label_of(cursor: Cursor) -> Label | None:
         return None
     since = cursor.pos
     match = (
-        cursor.take(r"(?:on |in |work |beg )?(?P<k>row|rnd)s? (?P<m>" + MANY + r")(?: and (?:all|every|each) (?P<e>even|odd|alt|foll alt|rs|ws)(?: numbered)?(?: (?:row|rnd))?)?(?: and (?P<e2>all|every) alt row)?" + SIDE + SIGN)
+        cursor.take(r"(?:on |in |work |beg )?(?P<k>row|rnd)s? (?P<m>" + MANY + r")(?: and (?:all|every|each) (?P<e>even|uneven|odd|alt|foll alt|rs|ws)(?: numbered)?(?: (?:row|rnd))?)?(?: and (?P<e2>all|every) alt row)?" + SIDE + SIGN)
         or cursor.take(r"(?:on |in |work )?(?P<m>" + MANY + r") ?(?:and (?:(?:all|every|each) )?(?:foll )?(?P<e>alt|even|odd|foll|ws|rs)(?: numbered)? ?)?(?P<k>row|rnd|needle)(?: (?:and (?:all|every|each) (?P<e2>alt|even|foll)(?: (?:row|rnd))?)?)?" + SIDE + SIGN)
     )  # fmt: skip
     if match:
@@ -48,7 +48,7 @@ def label_of(cursor: Cursor) -> Label | None:
             tuple(range(1, 1 + int(firsts["n"].strip("<>")))), side=_side(firsts["side"]), round=firsts["w"] == "rnd"
         )
     match = cursor.take(
-        r"(?:and )?(?:on |in |work |beg |for )?(?:the )?(?P<k>next|foll|last|dec|inc|<\d>th dec|buttonhole|patt|set up|cable|joining|divid\w*|eyelet|beading|opening|turning|hem|fold|beg|each (?:alt|foll)|alt|every|picot|final|first|starting|<1>th inc) (?:(?P<r>{N}) )?(?P<w>row|rnd)(?: (?:of|after) (?:rib|patt))?(?P<dec> \( (?:dec|inc) (?:row|rnd) \))?"
+        r"(?:and )?(?:on |in |work |beg |for )?(?:the )?(?P<k>next|foll|last|dec|inc|<\d>th dec|buttonhole|patt|set up|cable|joining|divid\w*|eyelet|beading|opening|turning|hem|fold|beg|each (?:alt|foll)|alt|every|picot|final|first|starting|<1>th inc) (?:(?P<r>{N}) )?(?:(?:k|p|rs|ws) )?(?P<w>row|rnd)(?: (?:of|after) (?:rib|patt))?(?P<dec> \( (?:dec|inc) (?:row|rnd) \))?"
         + SIDE
         + r"(?: ?(?:: ?-|:|\. ?--|--|\.|,|-))"
     )
@@ -89,9 +89,15 @@ def _numbered(match: re.Match[str]) -> Label:
         else:
             numbers.append(part[0])
     every = match.groupdict().get("e") or match.groupdict().get("e2") or ""
-    every = {"odd": "alt", "even": "alt", "foll alt": "alt", "foll": "alt", "all": "alt", "every": "alt"}.get(
-        every, every
-    )
+    every = {
+        "odd": "alt",
+        "uneven": "alt",
+        "even": "alt",
+        "foll alt": "alt",
+        "foll": "alt",
+        "all": "alt",
+        "every": "alt",
+    }.get(every, every)
     return Label(
         tuple(numbers),
         last_values,

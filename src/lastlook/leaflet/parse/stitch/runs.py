@@ -150,7 +150,9 @@ def _crossed(cursor: Cursor, found: _Open) -> Item | None:
     if not any(isinstance(item, Work) and item.name == "cn" for item in found.items[-3:]):
         return None
     since = cursor.pos
-    match = cursor.take(r"(?P<v>k|p) (?:{N} )?{ST}(?:from|off|on) (?:hold|cn|spare|dpn|cable|separate)(?: needle)?")
+    match = cursor.take(
+        r"(?:bring (?:it )?fwd and )?(?P<v>k|p) (?:{N} )?{ST}(?:from|off|on) (?:hold|cn|spare|dpn|cable|separate|short)(?: needle)?"
+    )
     return Work("fromcn", Figure((1.0,)), 0, 0, span=cursor.span(since)) if match else None
 
 
@@ -307,6 +309,7 @@ def _extent(cursor: Cursor, group: Group, depth: int) -> Group:
             cursor.take(r"(?:, )?(?:to|until|up to) (?:within )?last (?P<n>{N})(?: st)?(?: of (?:row|rnd|needle))?")
             or cursor.take(r"(?:, )?(?:to|until) (?:within )?(?P<n>{N}) {ST}(?:of|from|before) end(?: of (?:row|rnd))?")
             or cursor.take(r"(?:, )?(?:until|to) (?P<n>{N}) st {LEFT}")
+            or cursor.take(r"(?:, )?(?:until|to) within (?P<n>{N}) st")
         )
         if match:
             group = replace(group, times=None, reach="last", rest=figure(match))
@@ -326,7 +329,7 @@ def _extent(cursor: Cursor, group: Group, depth: int) -> Group:
 def _ending(cursor: Cursor, group: Group, depth: int) -> Group:
     since = cursor.pos
     match = cursor.take(
-        r"(?:[,;.] )?(?:and )?end(?:s)?(?P<last> last (?:rep|patt|st))?(?: (?:of )?(?:row|rnd))?(?: (?:use|with|in))?(?: :)?(?! (?:p|k) row| (?:on )?[rw]s)"
+        r"(?:[,;.] )?(?:and )?(?:end|finish|finishing)s?(?P<last> last (?:rep|patt|st))?(?: (?:of )?(?:row|rnd))?(?: (?:use|with|in))?(?: :)?(?! (?:p|k) row| (?:on )?[rw]s)"
     )
     if match is None:
         return group
