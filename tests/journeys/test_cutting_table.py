@@ -11,7 +11,6 @@ from playwright.sync_api import Browser, Page, expect
 from lastlook import lay, outfit
 from lastlook.finding import Edit
 from lastlook.web.behind import laying
-from lastlook.web.behind.second import Second
 from tests.journeys.barriers import barriers
 from tests.journeys.conftest import Served
 from tests.journeys.harbour import harbour
@@ -212,12 +211,13 @@ def test_a_cut_is_a_fact_and_the_rest_is_laid_round_it(laid: Served, page: Page)
     expect(front.get_by_role("button", name="it is cut")).to_be_visible()
 
 
-def test_the_other_core_searches_with_a_seed_of_its_own() -> None:
-    (one,) = outfit.derive(outfit.read(harbour())).sewn
-    assert one.problem is not None
-    second = Second(one.problem, laying.SEED, (), ())
-    found = second.found(60.0)
-    assert found is not None
-    assert found.proven
-    assert found.seed == laying.SEED + 1000
-    assert second.end(0.0) == found
+def test_every_core_is_at_it_where_it_is_hard(
+    serve: Callable[..., Served], page: Page, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(laying, "HARD_S", 0.0)
+    monkeypatch.setattr(laying, "LONGEST_S", 60.0)
+    served = serve(harbour())
+    page.goto(served.url(TABLE))
+    page.click("#search")
+    expect(page.locator("h1")).to_contain_text("Left over:", timeout=60_000)
+    assert json.loads(served.document().text("lays/skirt.json") or "")["placements"]

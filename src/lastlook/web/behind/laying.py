@@ -9,8 +9,7 @@ import threading
 import time
 from dataclasses import dataclass, field
 
-from lastlook import lay, outfit
-from lastlook.web.behind.second import Second, is_worth_it
+from lastlook import cores, lay, outfit
 from lastlook.web.room import Room
 
 SHARE_S = 0.002
@@ -19,9 +18,7 @@ LONGEST_S = 12.0
 """How long everything is looked for as it is, before what would make it fit is looked for."""
 CHOICES_S = 60.0
 HARD_S = 3.0
-"""After so long without a lay the other core helps."""
-PATIENCE_S = 1.5
-"""How long the other core is waited for once it is asked to end."""
+"""After so long without a lay every core searches, in processes of their own."""
 SEED = 1
 LAID = "The {name} was laid."
 MORE = "The rest of the {name} was laid anew."
@@ -48,31 +45,18 @@ class Search:
     revision: int | None = None
     """The revision at which the outfit stood when the search ended."""
     thread: threading.Thread | None = field(default=None, repr=False)
-    second: Second | None = field(default=None, repr=False)
-    """The search on the other core, once the first has been at it for a while."""
-    locked: tuple[lay.Placement, ...] = ()
+    is_hard: bool = False
+    """Whether it has gone on for a while with nothing laid, so that all cores are at it."""
 
     def may_go_on(self, progress: lay.Progress) -> bool:
         """Note how far it is; say whether it may go on."""
         self.passes, self.best, self.overlapping = progress.passes, progress.best, progress.overlapping
         time.sleep(SHARE_S)
         fits = progress.best is not None and progress.best.fits
-        if not fits and not self.conceding and self._helped():
+        if not (fits or self.conceding or self.is_hard) and time.monotonic() - self.started > HARD_S:
+            self.is_hard = True
             return False
         return not self.stopped and time.monotonic() - self.started < (CHOICES_S if self.conceding else LONGEST_S)
-
-    def _helped(self) -> bool:
-        """Let the other core search too once this is hard; say whether that has laid everything."""
-        if self.second is None and time.monotonic() - self.started > HARD_S and is_worth_it():
-            self.second = Second(self.problem, SEED, self.locked, self.made)
-        found = self.second.found() if self.second else None
-        return found is not None and found.fits
-
-    def settled(self, found: lay.Lay) -> lay.Lay:
-        """Return the better of what both cores found."""
-        other = self.second.end(PATIENCE_S) if self.second else None
-        self.second = None
-        return lay.best_of([found, other]) if other is not None else found
 
     def stop(self) -> None:
         """Ask it to end with the best it has."""
@@ -125,14 +109,13 @@ class Laying:
 
     def _run(self, number: int, search: Search, locked: tuple[lay.Placement, ...]) -> None:
         try:
-            search.locked = locked
             found = lay.search(search.problem, seed=SEED, may_go_on=search.may_go_on, locked=locked, made=search.made)
-            found = search.settled(found)
+            if search.is_hard and not search.stopped:
+                asked = cores.Asked(search.problem, LONGEST_S - HARD_S, SEED + 1, locked, search.made)
+                found = lay.best_of([found, cores.search(asked, search.may_go_on)])
             self._keep(number, search, found, locked)
             search.revision = self.room.shelf.stands_at(number).id
         finally:
-            if search.second:
-                search.second.end(0.0)
             search.ended = True
 
     def choose(self, number: int, garment: str, spot: int) -> None:
