@@ -18,11 +18,11 @@ STRANGE = ("Wimple the grommet.", "Zigzag the stitches over the grommet.", "Garg
 @settings(max_examples=25, deadline=None)
 @given(st.sampled_from(GOOD), st.integers(0, 10_000), st.sampled_from(STRANGE))
 def test_strange_words_never_make_a_good_leaflet_wrong(leaflet: corpus.Leaflet, spot: int, words: str) -> None:
-    stops = [found.end() for found in STOPS.finditer(leaflet.text)]
+    stops = [found.start() + 1 for found in STOPS.finditer(leaflet.text)]
     at = stops[spot % len(stops)] if stops else len(leaflet.text)
     with corpus.without_remedies():
         before = {one.verdict for one in knit.read(leaflet.text).by_size.values()}
-        after = {one.verdict for one in knit.read(leaflet.text[:at] + words + " " + leaflet.text[at:]).by_size.values()}
+        after = {one.verdict for one in knit.read(f"{leaflet.text[:at]} {words}{leaflet.text[at:]}").by_size.values()}
     if corpus.BAD not in before:
         assert corpus.BAD not in after, f"{leaflet.name} at {at}: {words}"
 

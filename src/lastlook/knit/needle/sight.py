@@ -67,15 +67,20 @@ def restart(hands: Hands, count: int) -> None:
 
 
 def clouded(steps: Sequence[Step], text: str) -> list[bool]:
-    """Return, for each step, whether words of its own sentence were not understood."""
+    """Return, for each step, whether words of its own sentence, or of the one after it, were not understood.
+
+    What follows a row may be its tail; a row or a piece that is told anew begins a sentence that is not.
+    """
     out = [False] * len(steps)
-    first = 0
+    first = before = 0
     for spot in range(1, len(steps) + 1):
         if spot < len(steps) and "." not in text[steps[spot - 1].span.end : steps[spot].span.start]:
             continue
         cloud = any(_is_unclear(step, text) for step in steps[first:spot])
         out[first:spot] = [cloud] * (spot - first)
-        first = spot
+        if any(isinstance(step, Unread) for step in steps[first:spot]):
+            out[before:first] = [True] * (first - before)
+        before, first = first, spot
     return out
 
 

@@ -41,7 +41,8 @@ def row(hands: Hands, step: RowOf) -> None:
     if step.label is None and hands.pending and step.run:
         hands.pending += step.run
         hands.done(step)
-        attempt(hands, step, tuple(hands.pending))
+        begun = hands.pending_step
+        attempt(hands, begun if begun is not None and begun.label else step, tuple(hands.pending))
         return
     close(hands)
     hands.row_begun = False
@@ -148,7 +149,13 @@ def attempt(hands: Hands, step: RowOf, run: Run) -> None:
             attempt(hands, step, run[:cut])
             attempt(hands, step, run[cut:])
             return
-    full = solved.left <= 0 or solved.reached or solved.turned or solved.parted or bool(solved.held)
+    full = (
+        solved.left <= 0
+        or (solved.reached and not _goes_on(hands))
+        or solved.turned
+        or solved.parted
+        or bool(solved.held)
+    )
     if not full and (step.label is None or _goes_on(hands)) and hands.cast_on != 0:
         hands.pending, hands.pending_step = list(run), step
         hands.counted = solved.used if solved.used == solved.gives else 0
