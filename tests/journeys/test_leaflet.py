@@ -35,7 +35,7 @@ def test_a_correction_is_accepted_and_the_text_stays(serve: Callable[..., Served
     page.goto(served.url(LEAFLET))
     assert _printed(page) == text
     expect(page.locator(".sizes")).to_contain_text("Size 34 does not add up.")
-    note = page.locator(".pencilled", has_text="Size 34: Row 24 of Back leaves 110 stitches; the leaflet says 112.")
+    note = page.locator(".pencilled", has_text="Row 24 of Back leaves 110 stitches; the leaflet says 112")
     sign = note.locator("> .sign").inner_text()
     assert page.locator(f"#words-{sign}").inner_text() == sign
     note.locator(".cures button").first.click()
