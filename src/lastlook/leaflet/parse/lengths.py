@@ -74,7 +74,8 @@ def _open(cursor: Cursor) -> Goal | None:
         r"(?:until|for|to) (?:(?:you (?:have|having)|it is|is|of|(?:work|piece|band|strip|border) is|a|as long as|sufficient|any) )*"
         r"(?:length|size) (?:is )?(?:desired|as desired)|until (?:you having |there is )?(?:sufficient|enough)(?: length)?|(?:until|to) (?:it is |band is |(?:work|piece|strip|border) is )?as long as desired"
     ) or cursor.take(
-        r"until (?:[a-z]+ )?is (?:a perfect )?square" r"|until (?:band|border|strip|it|piece|edging|work|collar)(?: ,? ?(?:when )?(?:stretched|st slightly|slightly stretched)(?: ,)?)? (?:fits?|is long enough|will (?:fit|reach|go)|reaches|is sufficient)(?: (?!end |and bo|bo )[a-z]+){0,14}"
+        r"until (?:[a-z]+ )?is (?:a perfect )?square"
+        r"|until (?:band|border|strip|it|piece|edging|work|collar)(?: ,? ?(?:when )?(?:stretched|st slightly|slightly stretched)(?: ,)?)? (?:fits?|is long enough|will (?:fit|reach|go)|reaches|is sufficient)(?: (?!end |and bo|bo )[a-z]+){0,14}"
     )
     if match is None:
         parts = cursor.take(

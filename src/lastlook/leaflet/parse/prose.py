@@ -67,7 +67,9 @@ def sentence(cursor: Cursor, fresh: bool) -> Step | None:
         return Nothing("prose", span=cursor.span(since))
     if fresh and _materials(cursor):
         return Nothing("materials", span=cursor.span(since))
-    if (fresh or cursor.see(r"(?:and )?sew ")) and cursor.see(r"(?:and )?" + SEWING + r"|" + r"(?:do )?not (?:press|block|iron)|lightly"):
+    if (fresh or cursor.see(r"(?:and )?sew ")) and cursor.see(
+        r"(?:and )?" + SEWING + r"|" + r"(?:do )?not (?:press|block|iron)|lightly"
+    ):
         _to_stop(cursor)
         return Nothing("making up", span=cursor.span(since))
     page = re.compile(r"(?:(?! [.;]).)*? page <[^>]*>(?:(?! [.;]).)*").match(cursor.text, cursor.pos, far)

@@ -47,7 +47,12 @@ def _follows_verb(out: list[Lexeme]) -> bool:
 
 def _leads_verb(stream: list[Lexeme], stop: int) -> bool:
     """Whether a shaping follows at once: 'For V neck decrease 1 stitch'."""
-    return stop < len(stream) and stream[stop].canon in ("dec", "bo") and stop + 1 < len(stream) and bool(stream[stop + 1].figures)
+    return (
+        stop < len(stream)
+        and stream[stop].canon in ("dec", "bo")
+        and stop + 1 < len(stream)
+        and bool(stream[stop + 1].figures)
+    )
 
 
 def _purpose(stream: list[Lexeme], spot: int) -> int:
