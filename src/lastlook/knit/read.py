@@ -74,12 +74,17 @@ def _proven(reader: Reader, outcomes: list[Outcome], decided: list[Choice], size
 def _told(reader: Reader, outcomes: list[Outcome], asked: tuple[str, ...], tried: Tried) -> list[Finding]:
     attempts, seam_attempts, mended = tried
     names = reader.leaflet.sizes
-    of = [(name, outcome) for name, outcome in zip(names, outcomes, strict=True) if name in asked]
+    all_of = list(zip(names, outcomes, strict=True))
+    of = [(name, outcome) for name, outcome in all_of if name in asked]
     troubles = [
-        (name, one) for name, made in of for hands in made.pieces.values() for one in hands.troubles if not one.follows
+        (name, one)
+        for name, made in all_of
+        for hands in made.pieces.values()
+        for one in hands.troubles
+        if not one.follows
     ]
-    troubles += [(name, one) for name, made in of for one in leans(made.pieces)]
-    findings = tell.of_troubles(troubles, names, reader.leaflet.source, attempts)
+    troubles += [(name, one) for name, made in all_of for one in leans(made.pieces)]
+    findings = tell.of_troubles(troubles, (names, asked), attempts)
     spans = {hands.name: hands.span for hands in outcomes[0].pieces.values()} if outcomes else {}
     walked = {name: tuple(seam for seam in made.seams if not in_doubt(made, seam)) for name, made in of}
     findings += tell.of_seams(walked, _worn(spans), seam_attempts, tell.units_of(reader.leaflet.source.text))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from lastlook.finding import Certainty, Finding, SourceText, Where
+from lastlook.finding import Certainty, Finding, Where
 from lastlook.knit.needle import Trouble
 from lastlook.knit.tell.attempt import Attempt
 from lastlook.knit.tell.wording import are, counted, listed, of_sizes
@@ -62,29 +62,34 @@ SAYING: dict[str, tuple[str, str]] = {
 
 
 def of_troubles(
-    found: Iterable[tuple[str, Trouble]], sizes: tuple[str, ...], source: SourceText, attempts: dict[Trouble, Attempt]
+    found: Iterable[tuple[str, Trouble]],
+    sizes: tuple[tuple[str, ...], tuple[str, ...]],
+    attempts: dict[Trouble, Attempt],
 ) -> list[Finding]:
-    """Return findings for troubles by size; the same trouble in several sizes is one finding."""
+    """Return findings for troubles by size; the same trouble in several sizes is one finding.
+
+    `sizes` are all that the leaflet has and those that were asked for, whose figures are told.
+    """
+    names, asked = sizes
     groups: dict[tuple[object, ...], list[tuple[str, Trouble]]] = {}
     for size, one in found:
         groups.setdefault((one.kind, one.span, one.piece), []).append((size, one))
-    return [_finding(group, sizes, source, attempts) for group in groups.values()]
+    ordered = (sorted(group, key=lambda pair: pair[0] not in asked) for group in groups.values())
+    return [_finding(group, names, attempts) for group in ordered if group[0][0] in asked]
 
 
-def _finding(
-    group: list[tuple[str, Trouble]], sizes: tuple[str, ...], source: SourceText, attempts: dict[Trouble, Attempt]
-) -> Finding:
+def _finding(group: list[tuple[str, Trouble]], sizes: tuple[str, ...], attempts: dict[Trouble, Attempt]) -> Finding:
     size, one = group[0]
     saying, why = SAYING.get(one.kind, ("{piece} does not add up here.", "{worked} against {stated}."))
     values = _values(one)
-    where_sizes = [name for name, _ in group]
+    where_sizes = list(dict.fromkeys(name for name, _ in group))
     every = len(where_sizes) == len(sizes)
     told = saying.format(**values)
     if len({(trouble.worked, trouble.stated) for _, trouble in group}) > 1:
         rest = "the other sizes" if every else listed(where_sizes[1:])
         told = f"{told.removesuffix('.')} (in size {size}; {rest} likewise)."
     if not every and len(sizes) > 1:
-        told = f"{of_sizes(where_sizes).capitalize()}: {told}"
+        told = f"{of_sizes([name for name in sizes if name in where_sizes]).capitalize()}: {told}"
     reason = why.format(**values)
     if not every and len(sizes) > 1:
         reason += f" In {of_sizes([name for name in sizes if name not in where_sizes])} it adds up."
