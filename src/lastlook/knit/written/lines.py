@@ -133,7 +133,8 @@ def _row(sheet: Sheet, name: str, row: WorkedRow, divides: tuple[int, ...], croc
         sheet.held += waits
         # What waits while the work goes back and forth out of a round is the instep of a sock.
         instep = " for the instep" if row.side is Side.ROUND or "heel" in sheet.marks.values() else ""
-        return f"{label}{_capital(words)}.\nSlip the last {waits} sts on a holder{instep} -- {count} sts."
+        held = f"Slip the last {waits} sts on a holder{instep} -- {count} sts."
+        return f"{label}{_capital(words)} -- {row.used} sts.\n{held}"
     if row.used < ahead and not crochet and not _goes_on_whole(sheet):
         rest = ahead - row.used
         words = words if words.endswith("turn") else f"{words}, turn"
