@@ -16,6 +16,7 @@ from lastlook.geometry.point import Point, between, distance_mm
 from lastlook.geometry.region import (
     Box,
     area_parts,
+    box_length_mm,
     covered_mm2,
     drawn_in_parts,
     joined,
@@ -53,6 +54,7 @@ __all__ = [
     "at",
     "beside",
     "between",
+    "box_length_mm",
     "convex_parts",
     "convex_sum",
     "covered_mm2",

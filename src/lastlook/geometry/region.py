@@ -93,6 +93,37 @@ def part_between(outline: Sequence[Point], axis: int, low: float, high: float) -
     return tuple(_ring(polygons[0]))
 
 
+def box_length_mm(outline: Sequence[Point], least_mm: float, most_corners: int = 40) -> float:
+    """Return the length along x of the longest box, higher than so much, that was found inside an outline; 0 if none.
+
+    Boxes that begin and end at corners are tried; the one that is told lies inside, to a millionth.
+    """
+    shape = shapely.Polygon(outline)
+    xs = sorted({float(x) for x, _ in outline})
+    xs = xs[:: max(1, len(xs) // most_corners)]
+    low, high = (float(v) for v in (shape.bounds[1], shape.bounds[3]))
+    runs: list[tuple[float, float] | None] = []
+    for x in xs:
+        cut = shape.intersection(shapely.LineString([(x, low - 1), (x, high + 1)]))
+        runs.append(
+            (cut.bounds[1], cut.bounds[3]) if isinstance(cut, shapely.LineString) and not cut.is_empty else None
+        )
+    best = 0.0
+    for first in range(len(xs)):
+        bottom, top = low, high
+        for last in range(first, len(xs)):
+            run = runs[last]
+            if run is None:
+                break
+            bottom, top = max(bottom, run[0]), min(top, run[1])
+            if top - bottom <= least_mm:
+                break
+            if xs[last] - xs[first] > best:
+                inner = shapely.box(xs[first] + 1e-6, bottom + 1e-6, xs[last] - 1e-6, top - 1e-6)
+                best = xs[last] - xs[first] if shape.covers(inner) else best
+    return best
+
+
 def _polygons(shape: shapely.Geometry) -> list[shapely.Polygon]:
     if isinstance(shape, shapely.Polygon):
         return [] if shape.is_empty else [shape]

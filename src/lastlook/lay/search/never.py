@@ -8,6 +8,7 @@ from lastlook import geometry
 from lastlook.finding import Certainty, Finding, Where
 from lastlook.lay.clash import Plan
 from lastlook.lay.clash.job import MOST_CORNERS
+from lastlook.lay.cloth import Fold
 from lastlook.lay.judge.laid import copies
 from lastlook.lay.placement import Lay
 from lastlook.lay.wanted import Problem
@@ -30,8 +31,36 @@ def never_fits(problem: Problem, plan: Plan) -> tuple[Finding, ...]:
         attempt = "Piece it, narrow it, or open the cloth out."
         out.append(Finding("piece-without-room", certainty, say, why, attempt, where=Where(piece=name)))
     if not out and problem.cloth.length_mm is not None:
-        out += _too_much(problem)
+        out += _too_much(problem) or _too_long(problem)
     return tuple(out)
+
+
+def _too_long(problem: Problem) -> list[Finding]:
+    """Return the proof that pieces too wide to lie beside each other are too long to lie behind each other."""
+    cloth = problem.cloth
+    wide = cloth.width_mm - 2 * cloth.selvedge_mm
+    if cloth.fold is not Fold.NONE:
+        return []
+    lengths: list[float] = []
+    names: list[str] = []
+    for piece in problem.pieces:
+        if piece.grain_deg != 0.0 or piece.tilt_deg or piece.angles_deg is not None or piece.pieced:
+            continue
+        length = geometry.box_length_mm(piece.outline, max(0.0, wide - cloth.gap_mm) / 2 + 0.01)
+        if length:
+            lengths += [length] * piece.quantity
+            names.append(f"{piece.quantity} × {piece.id}" if piece.quantity > 1 else piece.id)
+    need, have = sum(lengths) + cloth.gap_mm * (len(lengths) - 1), _long(problem)
+    if len(lengths) < 2 or need <= have + 0.1 * len(lengths):
+        return []
+    say = f"{', '.join(names)} can only lie one behind the other: {need:.0f} mm; the cloth has {have:.0f} mm."
+    why = f"Each of them takes more than half of the {wide:g} mm of width over that length."
+    return [Finding("cloth-short", Certainty.PROVEN, say, why, "Shorten or piece one, or cut one from another cloth.")]
+
+
+def _long(problem: Problem) -> float:
+    outline = problem.cloth.outline
+    return max(x for x, _ in outline) - min(x for x, _ in outline) if outline else problem.cloth.length_mm or 0.0
 
 
 def _usable(problem: Problem) -> str:
