@@ -32,8 +32,13 @@ def _same(reading: knit.LeafletReading, size: str, manner: knit.Manner) -> None:
     text = knit.write(reading, size, manner)
     again = next(iter(knit.read(text).by_size.values()))
     left = manner.hand is knit.Hand.LEFT
+    british = manner.english is knit.English.BRITISH
     expected = [
-        (_named(piece.name, left), _named(piece.part_of, left), *_counts(piece))
+        (
+            _named(piece.name, left).replace("Center", "Centre" if british else "Center"),
+            _named(piece.part_of, left),
+            *_counts(piece),
+        )
         for piece in reading.by_size[size].pieces
     ]
     came = [(piece.name, piece.part_of or "", *_counts(piece)) for piece in again.pieces]

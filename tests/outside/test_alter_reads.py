@@ -25,6 +25,8 @@ WAYS = (
     alter.Changes(wider_mm={"upper-arm": 20.0, "bust": 40.0}),
 )
 REASONS = {"piece-not-altered", "gauge-missing", "constraints-clash"}
+NOT_YET = {"family-raglan-1962"}
+"""Leaflets whose front is worked in two sides at once from a row that holds the centre: no page is given yet."""
 
 
 @pytest.mark.parametrize("number", range(len(FILES)), ids=lambda number: FILES[number].stem)
@@ -43,4 +45,5 @@ def test_an_altered_page_adds_up(number: int) -> None:
             again = knit.read(made.leaflet)
             assert {one.verdict for one in again.by_size.values()} == {"adds up"}
         else:
-            assert [one.kind for one in made.findings if one.kind in REASONS], made.findings
+            reasons = REASONS | ({"page-unproven"} if FILES[number].stem in NOT_YET else set())
+            assert [one.kind for one in made.findings if one.kind in reasons], made.findings
