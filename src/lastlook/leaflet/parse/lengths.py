@@ -158,6 +158,7 @@ def _rows(cursor: Cursor) -> Goal | None:
     rows = _n(match)
     if match["w"] in ("ridge", "rib"):
         rows = Figure(tuple(2 * one for one in rows.values))
+        cursor.take(r"\( {N} row \)")
     return Goal(rows=rows)
 
 

@@ -312,6 +312,7 @@ def plain_rows(cursor: Cursor) -> Step | None:
     n = figure(match) or Figure((1.0,))
     if match["w"] in ("ridge", "rib"):
         n = Figure(tuple(2 * one for one in n.values))
+        cursor.take(r"\( {N} row \)(?: even)?")  # '5 ridges (10 rows) even' says the same twice
     turned = cursor.take(
         r",? ?(?:in )?(?P<a>{N}) (?P<x>k|p)(?: st)? (?:,|and|,? and) (?P<b>{N}) (?P<y>k|p)(?: st)?(?: alt)?(?= ?[.,;:]|$)"
     )

@@ -125,6 +125,15 @@ def _labelled_values(stream: list[Lexeme], spot: int) -> tuple[list[float], int,
         labelled = (inside[:1] and inside[0].canon in ("size", "sizes")) or (
             dash == 2 and inside[1].canon in ("mos", "months", "years", "yrs", "year")
         )
+        comma = next((at for at, one in enumerate(inside) if one.canon == ","), None)
+        if (
+            not labelled
+            and comma
+            and inside[0].figures
+            and inside[comma + 1 :][:1]
+            and inside[comma + 1].canon == "size"
+        ):
+            value, labelled = inside[0], True  # '(80 sts, size 1)'
         if close is None or value is None or not value.figures or not labelled:
             break
         values.append(value.figures[0])
