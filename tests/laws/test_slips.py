@@ -30,5 +30,6 @@ def test_a_harmless_change_is_not_called_wrong(change: slips_made.Changed) -> No
 @settings(max_examples=40, deadline=None)
 @given(st.sampled_from([one for one in CHANGES if one.bound and one.sort in ("sizes", "cadences", "neighbours")]))
 def test_what_no_longer_adds_up_is_noticed(change: slips_made.Changed) -> None:
+    """Found, or doubted where the gap is too wide for one wrong figure ('60' printed as '6'); never passed over."""
     with corpus.without_remedies():
-        assert noticed(change.text) == "found", f"{change.leaflet}: {change.what}"
+        assert noticed(change.text) in ("found", "doubted"), f"{change.leaflet}: {change.what}"
