@@ -78,11 +78,17 @@ def _or_clash(name: str, design: Callable[[Wearer, Asked], Composed]) -> Callabl
         if asked.edging.structure == "hem" and name in SMALL:
             return not_composed(title, "hers", [_no_hem(title)])
         try:
-            return design(who, asked)
+            made = design(who, asked)
         except (ValueError, IndexError):
             return not_composed(title, "hers", [_no_room(name)])
+        return not_composed(title, "hers", [_no_room(name)]) if _runs_out(made) else made
 
     return careful
+
+
+def _runs_out(made: Composed) -> bool:
+    """Whether a piece has no stitches left before its last row."""
+    return any(row.after < 1 for piece in made.pieces for row in piece.rows[:-1])
 
 
 def _no_texture(title: str) -> Finding:
